@@ -1,7 +1,7 @@
 import type { Entry } from '@bayledger/ledger/entry'
 import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { button, ines, shows, type, unlock } from './support/bay.ts'
+import { allSent, button, ines, shows, type, unlock } from './support/bay.ts'
 import { openBay } from './support/begin.ts'
 import { setStage } from './support/stage.ts'
 import { tap } from './support/touch.ts'
@@ -68,6 +68,7 @@ describe('a proof drive by the clock of the tablet', () => {
     onTestFailed(() => browser().picture('out'))
     await leave('71947')
     await bay.clock.fastForward(minute)
+    await allSent(bay)
     await bay.reload()
     await button(bay, 'Back: stop the clock').waitFor()
     await bay.clock.fastForward(minute)

@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it, onTestFailed } from 'vitest'
-import { button, enroll, ines, shows, signIn, type } from './support/bay.ts'
+import { otherLinnet } from '../support/free-vehicles.ts'
+import { allSent, button, enroll, ines, recordTemperatures, shows, signIn, type } from './support/bay.ts'
 import { takeForArrival, writeArrival } from './support/begin.ts'
 import { keptFiles, keptOrders, keptReads } from './support/kept-on-tablet.ts'
 import { writeNewerProgram } from './support/newer-program.ts'
@@ -14,29 +15,28 @@ import { makeTablet, type Tablet } from './support/tablet.ts'
 import { tap } from './support/touch.ts'
 
 let orderId = ''
+let otherId = ''
+const other = otherLinnet.plate
 const stage = setStage(null, async (database) => {
   orderId = await writeArrival(database)
+  otherId = await writeArrival(database, other)
 })
 
 let network: ShopNetwork
 let tablet: Tablet
 let bay: Page
+/** What keeps the bay on the tablet, and what seals and sends. */
+const neededLater = /^\/(bay-worker|assets\/(parcel-box|hand-in))/
 const newer = mkdtempSync(join(tmpdir(), 'bayledger-newer-'))
 
 beforeAll(async () => {
   network = await openNetwork(stage().address)
   tablet = makeTablet(network.address)
   bay = await tablet.start()
+  network.withhold(neededLater)
   await bay.goto('/bay/enroll')
   await enroll(bay, await stage().desk.enrollmentCode())
-  await shows(bay, 'Who is here?')
-  // A browser writes its cookies down every half minute; a tablet has been enrolled for longer than that.
-  await tablet.shutDown()
-  bay = await tablet.start()
-  await bay.goto('/bay')
   await signIn(bay, ines)
-  await takeForArrival(bay)
-  await tap(bay.getByRole('link', { name: 'My vehicles' }))
   await shows(bay, 'My vehicles')
 })
 afterAll(async () => {
@@ -76,7 +76,37 @@ const newerProgramWaits = async (): Promise<boolean> => {
   return kept?.waiting !== undefined && kept.waiting !== null
 }
 
+describe('a tablet that has loaded half of the program', () => {
+  it('says so, and keeps and sends what is tapped while the network is gone', async () => {
+    pictureOnFailure()
+    await bay.getByText('Still loading: stay in Wi-Fi').waitFor()
+    await takeForArrival(bay, other)
+    network.set('gone')
+    await recordTemperatures(bay)
+    // The offer to undo says that the tablet holds it.
+    await button(bay, /^Undo/).waitFor()
+    await bay.getByText('Not yet sent: 2').waitFor()
+    const recorded = async () =>
+      (await stage().desk.entriesOf(otherId)).filter(({ kind }) => kind === 'surroundings.recorded')
+    expect(await recorded()).toEqual([])
+    network.withhold(null)
+    network.set('there')
+    await allSent(bay)
+    expect(await recorded()).toHaveLength(1)
+  })
+})
+
 describe('the bay on a tablet', () => {
+  beforeAll(async () => {
+    // A browser writes its cookies down every half minute; a tablet has been enrolled for longer than that.
+    await tablet.shutDown()
+    bay = await tablet.start()
+    await bay.goto('/bay')
+    await takeForArrival(bay)
+    await tap(bay.getByRole('link', { name: 'My vehicles' }))
+    await shows(bay, 'My vehicles')
+  })
+
   it('is kept there whole after one visit, and nothing of another face or of the service with it', async () => {
     await bay.evaluate(async () => {
       await navigator.serviceWorker.ready

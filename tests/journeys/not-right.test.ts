@@ -5,7 +5,7 @@ import { tabletId } from '../../prisma/seeds/demo/places.ts'
 import { nailCustomer as customer, writeNailOrder } from '../support/nail-order.ts'
 import { type OrderWriter, openOrderWriter } from '../support/order-in-flight.ts'
 import { writeOwnOrder } from '../support/own-order.ts'
-import { button, leaves, shows, type } from './support/bay.ts'
+import { allSent, button, leaves, shows, type } from './support/bay.ts'
 import { workFigures, workThrough } from './support/bay-steps.ts'
 import { openBay, openDesk } from './support/begin.ts'
 import { decideAndSign } from './support/customer.ts'
@@ -139,6 +139,7 @@ describe('a nail, and a stud that breaks while the wheel comes off', () => {
 
   it('the tire is closed on another tablet; the wheel is torqued and checked, and the drive proves that the light stays off', async () => {
     onTestFailed(() => browser().picture('out'))
+    await allSent(bay)
     await writer.workOn(orderId, ({ closedBy }) => closedBy === 'studs.torqued', {
       person: people.ines,
       deviceId: tabletId(4),

@@ -5,7 +5,17 @@ import type { TestDatabase } from '../support/database.ts'
 import { drawnJpeg } from '../support/pictures.ts'
 import { putOutByName } from '../support/put-out.ts'
 import { receivedPhotos } from '../support/received-photos.ts'
-import { allSent, button, enroll, greta, ines, shows, signIn, type } from './support/bay.ts'
+import {
+  allSent,
+  button,
+  enroll,
+  greta,
+  ines,
+  recordTemperatures,
+  shows,
+  signIn,
+  type,
+} from './support/bay.ts'
 import { takeForArrival, writeArrival } from './support/begin.ts'
 import { wrongPin } from './support/second-person.ts'
 import { openNetwork, type ShopNetwork } from './support/shop-network.ts'
@@ -46,13 +56,6 @@ afterAll(async () => {
   await network.close()
 })
 
-const recordTemperatures = async (page: Page) => {
-  await type(page, '27')
-  await tap(button(page, /^Next/))
-  await tap(button(page, /^Cold/))
-  await tap(button(page, 'Record the temperatures'))
-  await shows(page, 'Watch the warning light')
-}
 const writersOf = async (kind: string) =>
   (await stage().desk.entriesOf(orderId)).flatMap(({ kind: of, writtenBy }) =>
     of === kind && writtenBy.kind === 'staff' ? [writtenBy.staffId] : [],
@@ -70,6 +73,7 @@ const strikes = async (of: string) =>
 
 it('takes a second person’s PIN while the server is out of reach, and vouches for it', async () => {
   const atWorkId = /[0-9a-f-]{36}/.exec(bay.url())?.[0] ?? ''
+  await allSent(bay)
   network.set('gone')
   await tap(button(bay, 'History', true))
   await tap(button(bay, /^Withdraw \d+: Wheel off/).first())

@@ -86,6 +86,7 @@ describe('two tablets on one arrival check', () => {
     onTestFailed(() => browser().picture('out'))
     for (const page of [away, near]) await tap(page.locator(`a[href$="${arriving}"]`))
     await openGauge(away, 'right front')
+    await allSent(away)
     network.set('gone')
     await type(away, '31.4')
     await shows(away, 'Gauge the right rear tire')

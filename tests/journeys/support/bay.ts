@@ -22,7 +22,7 @@ export const leaves = async (page: Page, title: string): Promise<void> => {
   await page.waitForFunction((was) => document.querySelector('h1')?.textContent !== was, title)
 }
 
-/** Waits until nothing that was tapped is left on the tablet. */
+/** Waits until nothing that was tapped is left on the tablet, and the bay is on it whole: it may be out of the network now. */
 export const allSent = (page: Page): Promise<void> => page.getByText('All sent', { exact: true }).waitFor()
 
 /** Presses and holds until the button has taken it, as a round is sealed and a wheel is reported off. */
@@ -53,6 +53,15 @@ export type WheelAsRead = { readonly gauge: string; readonly sensor: string | nu
 export const names = { LF: 'left front', RF: 'right front', RR: 'right rear', LR: 'left rear' } as const
 export type Wheels = Readonly<Record<keyof typeof names, WheelAsRead>> & {
   readonly SP: { readonly gauge: string }
+}
+
+/** A cold morning outdoors, as the first task of an arrival check. */
+export const recordTemperatures = async (page: Page) => {
+  await type(page, '27')
+  await tap(button(page, /^Next/))
+  await tap(button(page, /^Cold/))
+  await tap(button(page, 'Record the temperatures'))
+  await shows(page, 'Watch the warning light')
 }
 
 /** The whole arrival check, task by task, in the tablet's order. */

@@ -12,6 +12,8 @@ export type NetworkState = 'there' | 'gone' | 'captive'
 export type ShopNetwork = {
   readonly address: string
   readonly set: (state: NetworkState) => void
+  /** From now on nothing answers at paths that match; `null`: at none. */
+  readonly withhold: (paths: RegExp | null) => void
   /** From now on the pages come from this folder, as after an update of the service. */
   readonly servePages: (folder: string) => void
   /** The paths that were asked for and answered by the service, in order. */
@@ -32,6 +34,7 @@ const types: Readonly<Record<string, string>> = {
 export const openNetwork = async (service: string): Promise<ShopNetwork> => {
   let state: NetworkState = 'there'
   let pages: string | null = null
+  let withheld: RegExp | null = null
   const passed: string[] = []
   const sockets = new Set<Socket>()
 
@@ -51,7 +54,7 @@ export const openNetwork = async (service: string): Promise<ShopNetwork> => {
   }
 
   const answerOf = async (asked: IncomingMessage, answer: ServerResponse) => {
-    if (state === 'gone') return asked.socket.destroy()
+    if (state === 'gone' || withheld?.test(asked.url ?? '')) return asked.socket.destroy()
     if (state === 'captive') {
       answer.writeHead(200, { 'content-type': 'text/html', 'cache-control': 'no-store' })
       return answer.end('<title>Sign in</title><h1>Sign in to this network</h1>')
@@ -85,6 +88,9 @@ export const openNetwork = async (service: string): Promise<ShopNetwork> => {
       state = next
       // What is under way, the live updates among it, ends with the network.
       cut()
+    },
+    withhold: (paths) => {
+      withheld = paths
     },
     servePages: (folder) => {
       pages = folder

@@ -10,10 +10,17 @@ const change = async () => (await tabletDatabase()).transaction('parcels', 'read
 /** The parcel that was posted before: sealing takes longer for one than for another, and the order of writing counts. */
 let before: Promise<unknown> = Promise.resolve()
 
+/** Loaded behind the list of vehicles, which is what a tablet shows first. */
+const loadBox = () => import('./parcel-box.ts')
+
+/** `null` as well where the network was gone before it was loaded: what was tapped is kept all the same. */
+const boxIfLoaded = async (parcel: Parcel): Promise<string | null> => {
+  const loaded = await loadBox().catch(() => null)
+  return loaded === null ? null : loaded.boxOf(parcel)
+}
+
 const keepNow = async (parcel: Parcel): Promise<number> => {
-  // Loaded behind the list of vehicles, which is what a tablet shows first.
-  const { boxOf } = await import('./parcel-box.ts')
-  const [kept, box] = await Promise.all([tabletVault.seal(parcel), boxOf(parcel)])
+  const [kept, box] = await Promise.all([tabletVault.seal(parcel), boxIfLoaded(parcel)])
   const changing = await change()
   const number = await changing.store.add({ kept, box, refused: null })
   await changing.done
@@ -23,6 +30,8 @@ const keepNow = async (parcel: Parcel): Promise<number> => {
 /** Parcels in IndexedDB, sealed. */
 export const indexedDbParcels: ParcelStore = {
   load: async () => {
+    // Soon, before the network may drop.
+    void loadBox().catch(() => undefined)
     const rows = await (await tabletDatabase()).getAll('parcels')
     const opened = await Promise.all(
       rows.map(async ({ number = 0, kept, refused }) => ({

@@ -1,3 +1,4 @@
+import { useSyncExternalStore } from 'react'
 import { Link, useLocation } from 'react-router'
 import { useLook } from '../../lib/look.ts'
 import { patterns } from '../../lib/paths.ts'
@@ -8,6 +9,7 @@ import { useOutbox } from './record/bay-outbox.ts'
 import { UndoButton } from './record/undo-button.tsx'
 import { askForPerson, useDoor } from './session/lock-store.ts'
 import { useSignedIn } from './session/signed-in.ts'
+import { isKeptWhole, onServed } from './shell/program.ts'
 
 /** What every bay screen needs within reach, along the bottom. */
 export function BottomEdge() {
@@ -19,6 +21,7 @@ export function BottomEdge() {
   const pictures = usePictures()
   const photosLeft = pictures.waiting.length
   const isAllSent = unsent === 0 && pictures.isRead && photosLeft === 0
+  const isWhole = useSyncExternalStore(onServed, isKeptWhole)
   const { pathname } = useLocation()
   const other = look === 'dark-bay' ? 'bright-apron' : 'dark-bay'
   const isOpen = door === 'open' && person !== null
@@ -32,7 +35,13 @@ export function BottomEdge() {
       {isOpen ? <UndoButton /> : null}
       {/* Read out only where it stays unsent: what goes within a moment is no news. */}
       <span className="bay-unsent" role={stuck > 0 ? 'status' : undefined}>
-        {unsent ? `Not yet sent: ${unsent}` : isAllSent ? 'All sent' : null}
+        {unsent
+          ? `Not yet sent: ${unsent}`
+          : isOpen && !isWhole
+            ? 'Still loading: stay in Wi-Fi'
+            : isAllSent
+              ? 'All sent'
+              : null}
       </span>
       {photosLeft > 0 ? (
         <span className="bay-unsent" role="status">

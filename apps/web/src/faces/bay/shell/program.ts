@@ -11,6 +11,21 @@ export const keepOnTablet = async (): Promise<ServiceWorkerRegistration | null> 
     ? navigator.serviceWorker.register('/bay-worker.js', { scope: '/bay', updateViaCache: 'none' })
     : null
 
+/**
+ * Whether the bay is on this tablet whole, so that no screen needs the network. A browser that keeps no program never waits for
+ * one.
+ */
+export const isKeptWhole = (): boolean =>
+  !('serviceWorker' in navigator) || navigator.serviceWorker.controller !== null
+
+/** Calls back whenever another program serves this page, the first one among them; gives what ends that. */
+export const onServed = (served: () => void): (() => void) => {
+  if (!('serviceWorker' in navigator)) return () => undefined
+  const { serviceWorker } = navigator
+  serviceWorker.addEventListener('controllerchange', served)
+  return () => serviceWorker.removeEventListener('controllerchange', served)
+}
+
 /** Resolves to the newer program that waits to take over; `null` where there is none, or the server is out of reach. */
 export const newerProgram = async (
   registration: ServiceWorkerRegistration,
@@ -34,9 +49,8 @@ const settled = (worker: ServiceWorker): Promise<void> =>
 
 /** Calls back when a newer program serves this page than the one that it was loaded from. */
 export const onTakenOver = (isTaken: () => void): void => {
-  if (!('serviceWorker' in navigator)) return
-  let isServed = navigator.serviceWorker.controller !== null
-  navigator.serviceWorker.addEventListener('controllerchange', () => {
+  let isServed = isKeptWhole()
+  onServed(() => {
     // The first program that a tablet keeps is the very one that this page was loaded from.
     if (isServed) isTaken()
     isServed = true

@@ -1,11 +1,11 @@
 import { useEffect } from 'react'
 import { draftsKept } from '../form/draft-store.ts'
 import { bayOutbox } from '../record/bay-outbox.ts'
-import { keepOnTablet, newerProgram, onTakenOver } from './program.ts'
+import { isKeptWhole, keepOnTablet, newerProgram, onTakenOver } from './program.ts'
 
 const lookAgainMilliseconds = 5 * 60_000
+const keepAgainMilliseconds = 10_000
 
-let registering: Promise<ServiceWorkerRegistration | null> | null = null
 let isTakenOver = false
 /** Loads the page again, where no step is open. */
 let betweenOrders: (() => void) | null = null
@@ -21,20 +21,34 @@ const isAllKept = async (): Promise<boolean> => {
   return isPosted && isFilled
 }
 
+const keep = () => keepOnTablet().catch(() => null)
+
+/** Keeps the bay on this tablet: again and again until it is there whole, as a network may go while it is loading. */
+const useKeeping = (): void => {
+  useEffect(() => {
+    void keep()
+    const timer = setInterval(() => {
+      if (isKeptWhole()) clearInterval(timer)
+      else void keep()
+    }, keepAgainMilliseconds)
+    return () => clearInterval(timer)
+  }, [])
+}
+
 /**
  * Keeps the bay on this tablet and brings it up to date: a newer program waits until nobody is in the middle of a step and
  * everything that was tapped or half filled in is kept, and then takes over.
  */
 export const useProgramUpdates = (isBetweenOrders: boolean): void => {
+  useKeeping()
   useEffect(() => {
-    registering ??= keepOnTablet().catch(() => null)
     if (!isBetweenOrders) return
     let isOver = false
     const reload = async () => {
       if ((await isAllKept()) && !isOver) window.location.reload()
     }
     const look = async () => {
-      const registration = await registering
+      const registration = await keep()
       const newer = registration && (await newerProgram(registration))
       if (newer && (await isAllKept()) && !isOver) newer.postMessage('take over')
     }
