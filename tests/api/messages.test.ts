@@ -126,6 +126,16 @@ describe('a mail server', () => {
       state: 'bounced',
       serverWords: expect.stringContaining('No such mailbox here'),
     })
+    const onFloor = async () => {
+      const { rows } = (await desk.get(`/api/floor?orders=${bounced}`).expect(200)).body
+      return rows[0].moves.map(({ mover, code }: { mover: string; code: string }) => `${mover}: ${code}`)
+    }
+    expect(await onFloor()).toContain('desk: estimate-undelivered')
+    expect(await onFloor()).not.toContain('customer: estimate-unanswered')
+    // The customer has it another way: they are waited for again.
+    shop.clock.advance(60_000)
+    await desk.post(`/api/orders/${bounced}/links`).expect(201)
+    expect(await onFloor()).toContain('customer: estimate-unanswered')
     const refused = await sentOrder()
     mail.becomes('refuses-the-letter')
     await deliver()

@@ -48,6 +48,7 @@ const cases: { readonly [Code in MoveCode]: readonly MoveValues[Code][] } = {
   'estimate-missing': [{}],
   'estimate-unshown': [{}],
   'estimate-unanswered': [{}],
+  'estimate-undelivered': [{}],
   'part-promised': [{ partCode: 'TS-315-C' }],
   'step-open': [{ step }, { step: { ...step, wheel: null } }],
   'step-blocked': [{}],

@@ -47,6 +47,8 @@ export type MoveValues = {
   readonly 'estimate-missing': NoValues
   readonly 'estimate-unshown': NoValues
   readonly 'estimate-unanswered': NoValues
+  /** Its message came to nothing. Known beside the ledger, from the outbox. */
+  readonly 'estimate-undelivered': NoValues
   readonly 'part-promised': { readonly partCode: string }
   readonly 'step-open': { readonly step: StepNamed }
   readonly 'step-blocked': NoValues

@@ -68,6 +68,7 @@ export const moves: MovesWording = {
   'estimate-missing': () => 'Build the estimate from the findings.',
   'estimate-unshown': () => 'Show the estimate to the customer.',
   'estimate-unanswered': () => 'Waiting for the customer to answer the estimate.',
+  'estimate-undelivered': () => 'The estimate did not reach the customer: call, or send it another way.',
   'part-promised': (_wheel, { partCode }) => `Waiting for the part ${partCode}.`,
   'step-open': (_wheel, { step }) => `${named(step)}.`,
   'step-blocked': () => 'The next step waits for another; open the job plan.',

@@ -1,13 +1,21 @@
 import type { FloorRow, Move as SentMove } from '@bayledger/contract/orders'
-import { move } from '@bayledger/ledger/questions/move'
+import { type Move, move } from '@bayledger/ledger/questions/move'
 import { aboutTime, type ReadyTime } from '@bayledger/reckoning/ready/ready-time'
 import { presentMove } from '../../core/present-move.ts'
 import { movesAt } from '../entries/service/moves-at.ts'
 import type { Readiness, ReadyTimes } from './service/ready-times.ts'
 import type { FloorRowStored } from './store.ts'
 
-export const presentFloorRow = (row: FloorRowStored, now: string, ready: ReadyTimes): FloorRow => {
+/** What is known of orders beside their ledgers: when they are ready, and whose estimate came to nothing, with when. */
+type Beside = { readonly ready: ReadyTimes; readonly undelivered: ReadonlyMap<string, Date> }
+
+export const presentFloorRow = (
+  row: FloorRowStored,
+  now: string,
+  { ready, undelivered }: Beside,
+): FloorRow => {
   const readiness = row.isOpen ? ready(row) : null
+  const moves = movesAt(row.agenda, now).map(asDelivered(undelivered.get(row.orderId)))
   return {
     orderId: row.orderId,
     locationId: row.locationId,
@@ -24,9 +32,17 @@ export const presentFloorRow = (row: FloorRowStored, now: string, ready: ReadyTi
     vehicleDescription: row.vehicleDescription,
     color: row.color,
     plate: row.plate,
-    moves: withSlip(movesAt(row.agenda, now).map(presentMove), row.promisedAt, readiness),
+    moves: withSlip(moves.map(presentMove), row.promisedAt, readiness),
   }
 }
+
+/** Nobody waits for the answer of a customer who did not get the estimate: the desk has to act. */
+const asDelivered =
+  (failedAt: Date | undefined) =>
+  (waits: Move): Move =>
+    failedAt === undefined || waits.code !== 'estimate-unanswered'
+      ? waits
+      : { ...move('desk', 'estimate-undelivered', {}, null), since: failedAt.toISOString() }
 
 /** A ready time as it is said: rounded up, since it is an estimate. */
 export const presentReady = (ready: ReadyTime, now: string): NonNullable<FloorRow['ready']> =>

@@ -5,7 +5,7 @@ import { getFloorPage } from './service.ts'
 
 export const floorRoutes: readonly Binding[] = [
   bind(listFloor)(async ({ deps, query }) => {
-    const { asOf, rows, next, ready } = await getFloorPage(deps, query)
-    return { status: 200, body: { asOf, rows: rows.map((row) => presentFloorRow(row, asOf, ready)), next } }
+    const { asOf, rows, next, ...beside } = await getFloorPage(deps, query)
+    return { status: 200, body: { asOf, rows: rows.map((row) => presentFloorRow(row, asOf, beside)), next } }
   }),
 ]

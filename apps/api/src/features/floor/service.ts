@@ -3,7 +3,8 @@ import * as z from 'zod/mini'
 import { fromCursor, toCursor } from '../../core/cursor.ts'
 import type { Deps } from '../../deps.ts'
 import { getReadyTimes } from './service/ready-times.ts'
-import { listFloorRows, pageSize } from './store.ts'
+import { listUndelivered } from './store/undelivered-estimates.ts'
+import { type FloorRowStored, listFloorRows, pageSize } from './store.ts'
 
 /** How long an order that ended stays on the list: a working day. */
 const endedHours = 12
@@ -30,10 +31,15 @@ export const getFloorPage = async (
   })
   const page = query.orders === undefined ? found.slice(0, pageSize) : found
   const last = page.at(-1)
+  const waiting = page.filter(isUnanswered).map(({ orderId }) => orderId)
   return {
     asOf: now.toISOString(),
     rows: page.filter(({ orderId }) => !loading.has(orderId)),
     ready,
+    undelivered: await listUndelivered(deps.pool, deps.shopId, waiting),
     next: found.length > page.length && last ? toCursor([last.openedAt.toISOString(), last.orderId]) : null,
   }
 }
+
+const isUnanswered = ({ isOpen, agenda }: FloorRowStored): boolean =>
+  isOpen && agenda.some(({ moves }) => moves.some(({ code }) => code === 'estimate-unanswered'))
