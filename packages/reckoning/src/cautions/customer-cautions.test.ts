@@ -7,7 +7,7 @@ describe('a customer caution', () => {
   })
 
   it('is there for every case that the shop warns of, and no version of one is left out', () => {
-    const numbers = Array.from({ length: 17 }, (_, index) => `CT-${String(index + 1).padStart(2, '0')}`)
+    const numbers = Array.from({ length: 18 }, (_, index) => `CT-${String(index + 1).padStart(2, '0')}`)
     expect(Object.keys(customerCautionVersions)).toEqual(numbers)
     for (const number of numbers as CustomerCautionNumber[]) {
       const versions: readonly number[] = customerCautionVersions[number]

@@ -9,7 +9,7 @@ import type { CautionReference } from './caution-reference.ts'
  * CT-08: sealant in a tire. CT-09: wheels that are not the original ones. CT-10: pressures set while the tires are warm.
  * CT-11: the diagnosis is not complete. CT-12: a used part, or one the customer brought. CT-13: a wheel that is not
  * secure. CT-14: a tire that was driven low. CT-15: a temporary spare on the road. CT-16: a leak that is not repaired.
- * CT-17: a damaged valve stem that is not replaced.
+ * CT-17: a corroded valve stem that is not replaced. CT-18: a cracked or leaking one.
  */
 export const customerCautionVersions = {
   'CT-01': [1, 2],
@@ -29,6 +29,7 @@ export const customerCautionVersions = {
   'CT-15': [1, 2],
   'CT-16': [1, 2, 3],
   'CT-17': [1, 2, 3],
+  'CT-18': [1],
 } as const satisfies Readonly<Record<string, readonly number[]>>
 
 export type CustomerCautionVersions = typeof customerCautionVersions

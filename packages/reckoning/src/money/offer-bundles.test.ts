@@ -201,10 +201,11 @@ describe('what is offered for a stem', () => {
       title: 'stem',
       findings: ['stem-leaking'],
       safety: true,
-      cautions: [{ number: 'CT-17', version: 3 }],
+      cautions: [{ number: 'CT-18', version: 1 }],
       alternativeTo: null,
       works: [{ kind: 'service-stem', wheel: 'RR', valve: 'clamp-in' }, { kind: 'set-pressures' }],
     })
+    expect(bundles[0]?.cautions).toEqual([{ number: 'CT-17', version: 3 }])
     expect(bundles.map(lineKeys)).toEqual([
       ['wheel-service', 'kit', 'pressures'],
       ['wheel-service', 'kit', 'pressures'],

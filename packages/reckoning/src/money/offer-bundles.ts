@@ -123,7 +123,8 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
         title: 'stem',
         findings: codesOf(here),
         safety: true,
-        cautions: shownBefore('CT-17'),
+        // One that is corroded holds air yet; a cracked or leaking one is no stem to drive on.
+        cautions: shownBefore(codesOf(here).includes('stem-leaking') ? 'CT-18' : 'CT-17'),
         alternativeTo: null,
         works: [{ kind: 'service-stem', wheel, valve }, { kind: 'set-pressures' }],
         lines: [

@@ -69,4 +69,7 @@ export const customerCautions: CustomerCautionsWording = {
     2: 'This valve stem can fail without warning and empty the tire at once. Check the tire with a gauge often and have the stem replaced soon.',
     3: 'This valve stem can fail without warning and empty the tire at once. Check the tire with a gauge often and have the stem replaced soon.',
   },
+  'CT-18': {
+    1: 'This valve stem can fail without warning and empty the tire at once. Please do not drive on it. If you do, you do so against our advice.',
+  },
 }

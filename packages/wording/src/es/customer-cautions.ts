@@ -69,4 +69,7 @@ export const customerCautions: CustomerCautionsWording = {
     2: 'Esta válvula puede fallar sin aviso y vaciar la llanta de golpe. Mida la llanta a menudo con un medidor y haga cambiar la válvula pronto.',
     3: 'Esta válvula puede fallar sin aviso y vaciar la llanta de golpe. Revise a menudo la presión de la llanta con un medidor y haga cambiar la válvula pronto.',
   },
+  'CT-18': {
+    1: 'Esta válvula puede fallar sin aviso y vaciar la llanta de golpe. Por favor, no maneje con ella. Si lo hace, lo hace en contra de nuestro consejo.',
+  },
 }

@@ -35,7 +35,7 @@ const cautionOf: Readonly<Record<string, CustomerCautionNumber>> = {
   'sealant-inside': 'CT-08',
   'tire-unsafe': 'CT-04',
   'wheel-not-secure': 'CT-13',
-  'stem-leaking': 'CT-17',
+  'stem-leaking': 'CT-18',
   'puncture-found': 'CT-16',
 }
 const anyDanger = 'CT-04'
