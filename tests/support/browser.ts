@@ -37,6 +37,7 @@ export const browserFlags = [
     'OptimizationHints',
     'PaintHolding',
     'PreconnectToSearch',
+    'SpareRendererForSitePerProcess',
     'ThirdPartyStoragePartitioning',
   ].join(',')}`,
 ]
