@@ -46,7 +46,14 @@ export type TemplateValues = Readonly<Record<MessagePlace, string>>
 
 /** A message with its places filled in, once: a name that looks like a place stays a name. */
 export const filledIn = (template: string, values: TemplateValues): string =>
-  template.replaceAll(/\{(name|vehicle|shop|link|when|work)\}/g, (_, place: MessagePlace) => values[place])
+  template.replaceAll(
+    /\{(name|vehicle|shop|link|when|work)\}(\.?)/g,
+    (_, place: MessagePlace, period: string) => {
+      const value = values[place]
+      // One period is enough where the value ends in its own, as in "8:41 p.m."
+      return value.endsWith('.') ? value : `${value}${period}`
+    },
+  )
 
 /** A shop's own messages, by what they are about and the language; `null` where the program's own words go out. */
 export type OwnMessages = Readonly<

@@ -85,9 +85,10 @@ export type CustomerEstimateWording = {
   readonly answered: {
     readonly title: string
     readonly recorded: string
-    /** What happens next. `ready`: by when, formatted; `mayDrive`: it can be driven away as it is. */
+    /** What happens next. `ready`: by when, formatted; `owes`: there is something to pay; `mayDrive`: it can be driven away as it is. */
     readonly next: (of: {
-      readonly hasWork: boolean
+      readonly work: 'none' | 'to-begin' | 'begun'
+      readonly owes: boolean
       readonly ready: string | null
       readonly mayDrive: boolean
     }) => string

@@ -29,12 +29,13 @@ export const customerEstimate: CustomerEstimateWording = {
   answered: {
     title: 'Your answer',
     recorded: 'Thank you. Your answer is recorded, with your name and this version of the estimate.',
-    next: ({ hasWork, ready, mayDrive }) => {
-      if (!hasWork)
+    next: ({ work, owes, ready, mayDrive }) => {
+      if (work === 'none')
         return mayDrive
           ? 'We do no more work on it. You can pick it up during our hours.'
           : 'We do no more work on it. It must not be driven away as it is: call us about towing.'
-      return `We begin as soon as a bay is free${ready === null ? '' : `, and it will be ready by ${ready}`}. We call you before the price or the time changes. You pay when you pick it up.`
+      const begins = work === 'begun' ? 'We have begun the work' : 'We begin as soon as a bay is free'
+      return `${begins}${ready === null ? '' : `, and it will be ready by ${ready}`}. We call you before the price or the time changes.${owes ? ' You pay when you pick it up.' : ''}`
     },
     afterNo: 'If you change your mind about a No, call the shop.',
     answerDeferred: 'Answer what you put off',

@@ -30,12 +30,14 @@ export const customerEstimate: CustomerEstimateWording = {
   answered: {
     title: 'Su respuesta',
     recorded: 'Gracias. Su respuesta quedó guardada, con su nombre y esta versión del presupuesto.',
-    next: ({ hasWork, ready, mayDrive }) => {
-      if (!hasWork)
+    next: ({ work, owes, ready, mayDrive }) => {
+      if (work === 'none')
         return mayDrive
           ? 'No le hacemos ningún otro trabajo. Puede recogerlo en nuestro horario.'
           : 'No le hacemos ningún otro trabajo. No se debe manejar como está: llámenos para hablar de la grúa.'
-      return `Empezamos en cuanto se libere un lugar en el taller${ready === null ? '' : `, y estará listo para: ${ready}`}. Le llamamos antes de que cambie el precio o la hora. Usted paga cuando lo recoja.`
+      const begins =
+        work === 'begun' ? 'Ya empezamos el trabajo' : 'Empezamos en cuanto se libere un lugar en el taller'
+      return `${ended(`${begins}${ready === null ? '' : `, y estará listo para: ${ready}`}`)} Le llamamos antes de que cambie el precio o la hora.${owes ? ' Usted paga cuando lo recoja.' : ''}`
     },
     afterNo: 'Si cambia de opinión sobre un No, llame al taller.',
     answerDeferred: 'Contestar lo que dejó para después',

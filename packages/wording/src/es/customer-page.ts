@@ -1,5 +1,6 @@
 import { capitalized } from '../capitalized.ts'
 import type { CustomerPageWording } from '../customer-page.ts'
+import { ended } from './ended.ts'
 import { lightWasOff } from './lights.ts'
 
 const label = (psi: number | null): string => (psi === null ? 'sin dato en la etiqueta' : `debe tener ${psi}`)
@@ -68,7 +69,7 @@ export const customerPage: CustomerPageWording = {
   },
   report: {
     sealed: (number, day, time) =>
-      `Informe ${number}, sellado: ${day}, ${time}. Guárdelo: dice qué estaba mal, qué se hizo y qué sigue.`,
+      `${ended(`Informe ${number}, sellado: ${day}, ${time}`)} Guárdelo: dice qué estaba mal, qué se hizo y qué sigue.`,
     open: 'Abrir el informe (PDF)',
     check: {
       before: 'Cualquiera puede comprobar que un informe no fue cambiado: ',

@@ -35,7 +35,7 @@ export function CustomerOrderSheet({ order, onDecided }: CustomerOrderSheetProps
       </header>
       <Section title={says.titles.canDrive}>
         {order.drive.verdict === 'do-not-drive' ? (
-          <SeverityMark severity="do-not-drive">
+          <SeverityMark severity="do-not-drive" word={says.found.words['do-not-drive']}>
             <p className="customer-answer">{order.drive.sentence}</p>
           </SeverityMark>
         ) : (
@@ -123,9 +123,9 @@ function SealedReport({ order, report }: SealedReportProps) {
 }
 
 function CustomerPhotos({ order }: { order: CustomerOrder }) {
-  const { photos } = useWords()
+  const { photos, locale } = useWords()
   return order.photos.map(({ digest, where, what, takenAt }) => {
-    const words = photos.of(where, what, clockTime(takenAt, order))
+    const words = photos.of(where, what, clockTime(takenAt, { timeZone: order.timeZone, locale }))
     return (
       <figure key={digest} className="customer-photo">
         <img src={`/api/customer/photos/${digest}`} alt={words} loading="lazy" />

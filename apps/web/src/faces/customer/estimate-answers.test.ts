@@ -7,6 +7,7 @@ import {
   sumsOf,
   wantedIn,
   withAnswer,
+  workAhead,
 } from './estimate-answers.ts'
 
 const offer = (bundleKey: string, change: Partial<Offer> = {}): Offer => ({
@@ -51,6 +52,14 @@ describe('an answer on the phone', () => {
     expect(openQuestions([yes], { one: 'declined' })).toBe(0)
     expect(openQuestions([yes, offer('three')], { one: 'declined' })).toBe(1)
     expect([...wantedIn(estimate, { one: 'declined' })]).toEqual(['two'])
+  })
+
+  it('says that work was begun once a Yes cannot be taken back', () => {
+    const yes = offer('one', { answer: 'authorized', answerable: false, mayTakeBack: true })
+    const begun = { ...yes, bundleKey: 'two', mayTakeBack: false }
+    expect(workAhead({ bundles: [yes, offer('two', { answer: 'declined' }), look] })).toBe('to-begin')
+    expect(workAhead({ bundles: [yes, begun, look] })).toBe('begun')
+    expect(workAhead({ bundles: [{ ...begun, conditional: true }, look] })).toBe('none')
   })
 
   it('takes one of two alternatives', () => {

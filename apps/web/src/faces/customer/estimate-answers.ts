@@ -23,6 +23,13 @@ export const openQuestions = (asked: readonly Offer[], answers: Answers): number
   return open.length > 0 || Object.keys(answers).length > 0 ? open.length : 1
 }
 
+/** What is to be done of what the customer wants. A Yes that cannot be taken back any more is one whose work was begun. */
+export const workAhead = ({ bundles }: Pick<Estimate, 'bundles'>): 'none' | 'to-begin' | 'begun' => {
+  const wanted = bundles.filter(({ answer, agreedBefore }) => answer === 'authorized' && !agreedBefore)
+  if (!wanted.some(({ conditional }) => !conditional)) return 'none'
+  return wanted.some(({ mayTakeBack }) => !mayTakeBack) ? 'begun' : 'to-begin'
+}
+
 /** What removes a danger is asked about before everything else. */
 export const dangerFirst = (bundles: readonly Offer[]): readonly Offer[] =>
   bundles.toSorted((one, other) => Number(other.removesDanger) - Number(one.removesDanger))

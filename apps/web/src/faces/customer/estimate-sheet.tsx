@@ -14,6 +14,7 @@ import {
   sumsOf,
   wantedIn,
   withAnswer,
+  workAhead,
 } from './estimate-answers.ts'
 import { nothingFilledIn, useHalfDecision } from './kept-decision.ts'
 import { SignSheet } from './sign-sheet.tsx'
@@ -147,7 +148,8 @@ function YourAnswer({ estimate, order, again, onAgain, isNew, totalCents }: Your
         {order.report === null ? (
           <p>
             {says.answered.next({
-              hasWork: answered.some(({ answer, conditional }) => answer === 'authorized' && !conditional),
+              work: workAhead(estimate),
+              owes: totalCents !== 0,
               ready,
               mayDrive: order.drive.verdict !== 'do-not-drive',
             })}

@@ -31,7 +31,13 @@ export function NotChecked({ unchecked, notPossible, isOver }: NotCheckedProps) 
     )
   return (
     <>
-      {open === null ? null : isOver ? open : <SeverityMark severity="not-checked">{open}</SeverityMark>}
+      {open === null || isOver ? (
+        open
+      ) : (
+        <SeverityMark severity="not-checked" word={severities['not-checked']}>
+          {open}
+        </SeverityMark>
+      )}
       {impossible.length === 0 ? null : (
         <SeverityMark severity="not-checked" word={severities['could-not-be-checked']}>
           {impossible.map(({ field, why }) => (

@@ -1,4 +1,3 @@
-import { severities } from '@bayledger/wording/en/severities'
 import type { ReactNode } from 'react'
 import './severity-mark.css'
 
@@ -13,13 +12,13 @@ export type Severity =
 
 type SeverityMarkProps = {
   severity: Severity
-  /** In place of the usual word, where another is truer: a stop that forbids opening the tire, not driving. */
-  word?: string
+  /** In the language of whoever reads it. */
+  word: string
   children?: ReactNode
 }
 
 /** A finding's shape with its word. */
-export function SeverityMark({ severity, word = severities[severity], children }: SeverityMarkProps) {
+export function SeverityMark({ severity, word, children }: SeverityMarkProps) {
   return (
     <div className={`severity severity-${severity}`}>
       <p className="severity-word">

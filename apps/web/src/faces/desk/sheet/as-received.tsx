@@ -5,6 +5,7 @@ import { readingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { gates } from '@bayledger/wording/en/gates'
 import { lights } from '@bayledger/wording/en/lights'
 import { observations } from '@bayledger/wording/en/observations'
+import { severities } from '@bayledger/wording/en/severities'
 import { tirePrints } from '@bayledger/wording/en/tire-prints'
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { gateWords } from '@bayledger/wording/gates'
@@ -57,7 +58,7 @@ export function AsReceived({ order }: OrderPart) {
               <p key={sentence}>{sentence}</p>
             ))}
           {begun && missing.length > 0 ? (
-            <SeverityMark severity="not-checked">
+            <SeverityMark severity="not-checked" word={severities['not-checked']}>
               <ul>
                 {missing.map((reason) => (
                   <li key={`${reason.code} ${reason.wheel}`}>{gateWords(gates, reason)}</li>
