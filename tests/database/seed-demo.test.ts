@@ -155,7 +155,7 @@ describe('the year before it, loaded behind the service', () => {
   const notWhole = new Set<string>()
   const loading = (most?: number) =>
     loadYear({
-      ...{ parts, shopId, loading: notWhole, say: () => undefined },
+      ...{ parts, shopId, loading: notWhole, say: () => undefined, finishDay: null },
       hastily: async (ours, work) => void (await work(ours)),
       ...(most === undefined ? {} : { most }),
     })

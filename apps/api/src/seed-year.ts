@@ -22,8 +22,8 @@ export type YearLoading = {
   /** Lends connections that do not wait for the disk at each commit. */
   readonly hastily: (parts: Parts, work: (hasty: Parts) => Promise<unknown>) => Promise<void>
   readonly say: (line: string) => void
-  /** Loads what of the demo's day is left; it is done first, and to its end. */
-  readonly finishDay?: (() => Promise<void>) | null
+  /** Loads what of the demo's day is left; it is done first, and to its end; `null`: nothing is. */
+  readonly finishDay: (() => Promise<void>) | null
   /** Absent: all of them. */
   readonly most?: number
 }
