@@ -11,12 +11,15 @@ const change = async () => (await tabletDatabase()).transaction('parcels', 'read
 let before: Promise<unknown> = Promise.resolve()
 
 /** Loaded behind the list of vehicles, which is what a tablet shows first. */
-const loadBox = () => import('./parcel-box.ts')
+const loadBox = async () => {
+  const { boxOf } = await import('./parcel-box.ts')
+  return boxOf
+}
 
 /** `null` as well where the network was gone before it was loaded: what was tapped is kept all the same. */
 const boxIfLoaded = async (parcel: Parcel): Promise<string | null> => {
-  const loaded = await loadBox().catch(() => null)
-  return loaded === null ? null : loaded.boxOf(parcel)
+  const boxOf = await loadBox().catch(() => null)
+  return boxOf === null ? null : boxOf(parcel)
 }
 
 const keepNow = async (parcel: Parcel): Promise<number> => {
