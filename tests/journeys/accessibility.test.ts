@@ -229,7 +229,7 @@ describe('the desk', () => {
     // A plate on file is shown before it is made twice, and taken with its owner.
     await other.getByLabel('Plate').fill('brf-91O4')
     await other.getByText('This plate is on file').waitFor()
-    await other.getByRole('button', { name: /^Use the vehicle on file: BRF 9104/ }).click()
+    await other.getByRole('button', { name: /^Use this vehicle: BRF 9104/ }).click()
     await other.getByRole('button', { name: 'Another customer' }).waitFor()
     await other.getByRole('button', { name: 'Another vehicle' }).waitFor()
   })

@@ -89,6 +89,7 @@ export const writeUpFaults = {
   noComplaint: 'Write down the complaint in the customer’s own words.',
   noLight: 'Ask what the light does; "does not know" is an answer.',
   noWaiting: 'Does the customer wait here?',
+  promiseDay: 'Enter the day of the promise.',
   promisePast: 'The promised time has passed: change the day or the time.',
   noConsent: 'Record consent to inspect first.',
   consentByNobody: 'Who gave the consent?',

@@ -23,6 +23,12 @@ describe('a time on the shop’s clock', () => {
     expect(instantOf('', '14:30', zone)).toBeNull()
   })
 
+  it('is long ago, and breaks nothing, while a year is typed digit by digit', () => {
+    for (const year of ['0000', '0002', '0020', '0202'])
+      expect(Date.parse(instantOf(`${year}-12-01`, '09:30', zone) ?? '')).toBeLessThan(0)
+    expect(dayIn(new Date('0020-12-01T12:00:00Z'), zone)).toBe('0020-12-01')
+  })
+
   it('belongs to the zone’s own day', () => {
     expect(dayIn(new Date('2026-01-13T02:00:00Z'), zone)).toBe('2026-01-12')
   })

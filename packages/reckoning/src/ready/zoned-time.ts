@@ -29,11 +29,16 @@ const offsetAt = (instant: number, timeZone: string): number => {
 /** Making one takes longer than using it a thousand times. */
 const formats = new Map<string, Intl.DateTimeFormat>()
 
-/** "2026-01-12 14:30:00": Swedish writes a date and a time as ISO 8601 does. */
-const shownIn = (instant: Date, timeZone: string): string => {
+/** "2026-01-12 14:30:00": Swedish writes a date and a time as ISO 8601 does, but for the zeros of a year that is half typed. */
+const shownIn = (instant: Date, timeZone: string): string =>
+  formatOf(timeZone)
+    .format(instant)
+    .replace(/^\d+/, (year) => year.padStart(4, '0'))
+
+const formatOf = (timeZone: string): Intl.DateTimeFormat => {
   const known = formats.get(timeZone)
-  if (known) return known.format(instant)
+  if (known) return known
   const made = new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short', timeStyle: 'medium' })
   formats.set(timeZone, made)
-  return made.format(instant)
+  return made
 }

@@ -45,7 +45,7 @@ export function AlikeVehicles({ plate, vin, except, onUse }: AlikeProps) {
               <Button
                 busy={use.isPending}
                 onClick={() => use.mutate({ vehicleId, customerId })}
-                aria-label={`Use the vehicle on file: ${words}`}
+                aria-label={`Use this vehicle: ${words}`}
               >
                 Use this vehicle
               </Button>

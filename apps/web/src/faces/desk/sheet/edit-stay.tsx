@@ -5,6 +5,7 @@ import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { settingsQuery } from '../../../features/settings/queries.ts'
+import { writeUpFaults } from '../../../lib/fault-words.ts'
 import { fieldTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -112,6 +113,7 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
           look="main"
           busy={write.isPending}
           whyNot={
+            (promise.time !== '' && promise.day === '' ? writeUpFaults.promiseDay : undefined) ??
             odometerFault(came, judgeCame, twice.came) ??
             odometerFault(leaves, judgeLeaves, twice.leaves) ??
             (entries.length === 0 ? 'Nothing is changed yet.' : undefined)

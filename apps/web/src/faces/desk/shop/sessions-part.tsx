@@ -66,7 +66,7 @@ function SessionLine({ session, words, busy, onEnd }: SessionLineProps) {
       {session.browser === null ? null : <span className="quiet">{session.browser}</span>}
       {session.isThisOne ? null : (
         <span>
-          <Button busy={busy} onClick={onEnd} aria-label={`End: ${words}`}>
+          <Button busy={busy} onClick={onEnd} aria-label={`End it: ${words}`}>
             End it
           </Button>
         </span>

@@ -3,7 +3,7 @@ import { TextField } from '../../../ui/text-field.tsx'
 
 type PromiseProps = {
   readonly time: string
-  /** `null`: today. */
+  /** `null`: today; `''`: half typed, which is no day yet ("11" typed into October 31). */
   readonly day: string | null
   readonly timeZone: string
   readonly onChange: (change: { time: string; day: string | null }) => void
@@ -24,8 +24,10 @@ export function PromiseFields({ time, day, timeZone, onChange }: PromiseProps) {
         label="On"
         type="date"
         min={today}
+        // A year of four digits, not of six.
+        max="9999-12-31"
         value={day ?? today}
-        onChange={(changed) => onChange({ time, day: changed === '' || changed === today ? null : changed })}
+        onChange={(changed) => onChange({ time, day: changed === today ? null : changed })}
       />
     </>
   )

@@ -72,6 +72,8 @@ describe('a write-up', () => {
     expect(withEmail('a.driver@')).toMatch(/e-mail/)
     expect(withEmail('a.driver@example.org')).toBeUndefined()
     expect(missingInWriteUp(whole, null, true)).toMatch(/has passed/)
+    const halfTyped = { ...whole, promised: '09:30', promisedOn: '' }
+    expect(missingInWriteUp(halfTyped, null)).toBe('Enter the day of the promise.')
   })
 
   it('does not open with a VIN that cannot be one', () => {

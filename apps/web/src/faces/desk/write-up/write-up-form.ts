@@ -117,6 +117,7 @@ export const missingInWriteUp = (
   if (form.words.trim() === '') return writeUpFaults.noComplaint
   if (form.light === null) return writeUpFaults.noLight
   if (form.waitsHere === null) return writeUpFaults.noWaiting
+  if (form.promised !== '' && form.promisedOn === '') return writeUpFaults.promiseDay
   if (isPromisePast) return writeUpFaults.promisePast
   if (!form.consent.includes('look')) return writeUpFaults.noConsent
   const odometer = odometerFault(form.odometer, comparedWith(before), form.odometerTwice)
