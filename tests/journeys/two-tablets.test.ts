@@ -121,7 +121,7 @@ describe('two tablets on one arrival check', () => {
     onTestFailed(() => browser().picture('out'))
     expect((await conflicts()).sort()).toEqual(['RF gauge', 'RR gauge'])
     await withdraw(near, 'Wheel read, RR: 29.5 psi')
-    await withdraw(near, 'Wheel read, RF: 31 psi')
+    await withdraw(near, 'Wheel read, RF: 31.0 psi')
     await allSent(near)
     await expect.poll(conflicts).toEqual([])
     expect([await gauged('RF'), await gauged('RR')]).toEqual([[31.4], [30.5]])

@@ -1,5 +1,6 @@
 import type { Foldable } from '@bayledger/ledger/fold/foldable'
 import type { Kind } from '@bayledger/ledger/registry'
+import { pressureText } from '../../lib/format.ts'
 
 const words: Readonly<Record<Kind, string>> = {
   'order.opened': 'Order opened',
@@ -70,7 +71,7 @@ export const entryWords = (entry: Foldable): string => {
     entry.kind === 'wheel.checked'
       ? [
           entry.payload.gauge
-            ? `${entry.payload.gauge.pressure.value} ${entry.payload.gauge.pressure.unit}`
+            ? `${pressureText(entry.payload.gauge.pressure)} ${entry.payload.gauge.pressure.unit}`
             : '',
           entry.payload.sensor ? `sensor ${entry.payload.sensor.answer}` : '',
           ...entry.payload.notPossible.map(({ why }) => `not possible, ${why}`),
@@ -78,7 +79,7 @@ export const entryWords = (entry: Foldable): string => {
           .filter(Boolean)
           .join(', ')
       : entry.kind === 'pressure.set'
-        ? `${entry.payload.asLeft.value} ${entry.payload.asLeft.unit}`
+        ? `${pressureText(entry.payload.asLeft)} ${entry.payload.asLeft.unit}`
         : entry.kind === 'studs.torqued'
           ? `${entry.payload.round}, ${entry.payload.figure.value} ${entry.payload.figure.unit}`
           : ''

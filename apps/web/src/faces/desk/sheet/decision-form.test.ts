@@ -33,3 +33,7 @@ it.each([
 ] as const)('%s', (_, form, channel, missing) => {
   expect(missingInDecision(form, channel, [bundle])).toBe(missing)
 })
+
+it('has the customer’s number as it is read and dialed', () => {
+  expect(blankDecision({ name: 'A customer', phone: '+15555550119' }).number).toBe('(555) 555-0119')
+})

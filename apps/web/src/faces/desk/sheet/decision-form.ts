@@ -3,6 +3,7 @@ import type { PayloadOf } from '@bayledger/ledger/registry'
 import { isSameName } from '@bayledger/ledger/same-name'
 import type { Answer } from '@bayledger/reckoning/estimate'
 import type { ShownBundle } from '@bayledger/wording/shown-estimate'
+import { telephoneWords } from '@bayledger/wording/telephone'
 import { personal, sealSide } from '../../../features/ledger/draft-entry.ts'
 import { decisionFaults } from '../../../lib/fault-words.ts'
 import type { Signature } from '../../../ui/signature-pad.tsx'
@@ -32,7 +33,7 @@ export const blankDecision = (customer: {
   name: customer.name,
   relation: null,
   signature: null,
-  number: customer.phone ?? '',
+  number: customer.phone ? telephoneWords(customer.phone) : '',
   said: '',
   wishes: [],
 })

@@ -2,6 +2,7 @@ import { dayIn } from '@bayledger/reckoning/ready/zoned-time'
 import { TextField } from '../../../ui/text-field.tsx'
 
 type PromiseProps = {
+  readonly label?: string
   readonly time: string
   /** `null`: today; `''`: half typed, which is no day yet ("11" typed into October 31). */
   readonly day: string | null
@@ -10,12 +11,12 @@ type PromiseProps = {
 }
 
 /** A promise on the shop's clock, today unless another day is chosen. */
-export function PromiseFields({ time, day, timeZone, onChange }: PromiseProps) {
+export function PromiseFields({ label = 'Promised by', time, day, timeZone, onChange }: PromiseProps) {
   const today = dayIn(new Date(), timeZone)
   return (
     <>
       <TextField
-        label="Promised by"
+        label={label}
         type="time"
         value={time}
         onChange={(changed) => onChange({ time: changed, day })}

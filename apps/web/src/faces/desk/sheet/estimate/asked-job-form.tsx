@@ -12,7 +12,7 @@ import {
   type WheelPosition,
 } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { RotationDrawing } from '../../../../features/plan/rotation-drawing.tsx'
 import { Button } from '../../../../ui/button.tsx'
 import { CheckGroup } from '../../../../ui/choice-group.tsx'
@@ -43,6 +43,7 @@ type AskedJobFormProps = {
 
 /** A job that the customer asks for, whatever was found. */
 export function AskedJobForm({ state, prices, sheet, taken, opened, onAdd }: AskedJobFormProps) {
+  const form = useRef<HTMLDivElement>(null)
   const [kind, setKind] = useState<AskedKind | null>(null)
   const [wheels, setWheels] = useState<readonly WheelPosition[]>(roadPositions)
   const patterns = patternsFor(sheet)
@@ -75,7 +76,7 @@ export function AskedJobForm({ state, prices, sheet, taken, opened, onAdd }: Ask
   const twice = bundle !== null && taken.some((other) => holdsTwice(other, bundle))
   const takesWheels = kind === 'tires' || kind === 'stems' || kind === 'sensors' || kind === 'torque-again'
   return (
-    <div className="stack">
+    <div ref={form} className="stack">
       <SelectField
         label="Job that the customer asks for"
         options={askedKinds(prices, sheet).map((value) => ({ value, label: kindWords[value] }))}
@@ -124,6 +125,8 @@ export function AskedJobForm({ state, prices, sheet, taken, opened, onAdd }: Ask
           onClick={() => {
             if (bundle !== null) onAdd(bundle)
             setKind(null)
+            // The button goes with the job: the next one is chosen where this one was.
+            form.current?.querySelector('select')?.focus()
           }}
         >
           Add this job

@@ -14,6 +14,7 @@ import { moneySealer } from '../../../../features/ledger/seal-money.ts'
 import { useWriteEntries } from '../../../../features/ledger/write-entries.ts'
 import { priceBookIn, pricesToday } from '../../../../features/settings/price-book.ts'
 import { settingsQuery } from '../../../../features/settings/queries.ts'
+import { writeUpFaults } from '../../../../lib/fault-words.ts'
 import { money } from '../../../../lib/format.ts'
 import { problemText } from '../../../../lib/problem.ts'
 import { Button } from '../../../../ui/button.tsx'
@@ -21,6 +22,8 @@ import { CheckGroup } from '../../../../ui/choice-group.tsx'
 import { ProblemNotice } from '../../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
 import { TextField } from '../../../../ui/text-field.tsx'
+import { useShopClock } from '../../shop-clock.ts'
+import { PromiseFields } from '../../write-up/promise-fields.tsx'
 import { comebackQuery } from '../comeback/comeback-query.ts'
 import { CoverForm } from '../comeback/cover-form.tsx'
 import type { OrderPart } from '../order-part.ts'
@@ -34,6 +37,7 @@ import {
   keptBundles,
   newestPriced,
   offeredFor,
+  readyOf,
   startDraft,
 } from './estimate-draft.ts'
 import { EstimatePreview } from './estimate-preview.tsx'
@@ -51,6 +55,7 @@ type BuildEstimateProps = OrderPart & { onIssued?: () => void }
  */
 export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
   const { state } = order
+  const { timeZone } = useShopClock()
   const settings = useQuery(settingsQuery)
   const prices = pricesToday(settings.data, new Date())
   const discounts = priceBookIn(settings.data)?.discounts ?? []
@@ -85,7 +90,8 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
   const kept = keptBundles(offered, draft)
   const rests = facts.data?.comeback
   const comeback = rests && state.comeback ? { ...rests, cause: state.comeback.cause } : null
-  const estimate = estimateOf({ state, sides, offered, prices, discounts, before, comeback }, draft)
+  const estimate = estimateOf({ state, sides, offered, prices, discounts, before, comeback, timeZone }, draft)
+  const readyAt = readyOf(draft, timeZone)
   const issue = () => {
     const diagnosisId = state.diagnosis?.written.entryId ?? ''
     const { seal, made } = moneySealer(order.sides.filter(({ side }) => side === 'money'))
@@ -171,12 +177,15 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
         value={draft.exemption}
         onChange={(exemption) => set({ exemption })}
       />
-      <TextField
-        label="Ready by"
-        type="time"
-        value={draft.readyAt}
-        onChange={(readyAt) => set({ readyAt })}
-      />
+      <div className="row">
+        <PromiseFields
+          label="Ready by"
+          time={draft.readyAt}
+          day={draft.readyOn}
+          timeZone={timeZone}
+          onChange={({ time, day }) => set({ readyAt: time, readyOn: day })}
+        />
+      </div>
       <EstimatePreview
         estimate={estimate}
         findings={findings}
@@ -192,7 +201,15 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
       <Button
         look="main"
         busy={write.isPending}
-        whyNot={kept.length === 0 ? 'Keep at least one line.' : undefined}
+        whyNot={
+          kept.length === 0
+            ? 'Keep at least one line.'
+            : draft.readyAt !== '' && draft.readyOn === ''
+              ? writeUpFaults.promiseDay
+              : readyAt !== null && Date.parse(readyAt) < Date.now()
+                ? writeUpFaults.promisePast
+                : undefined
+        }
         onClick={issue}
       >
         Issue this estimate

@@ -32,7 +32,7 @@ const issued = (draft: EstimateDraft, list: PriceList = prices) => {
   const state = blankOrder('shop', 'order')
   const sides = new Map<string, string>()
   const estimate = estimateOf(
-    { state, sides, offered: [], prices: list, discounts: [loyal], before: null, comeback: null },
+    { state, sides, offered: [], prices: list, discounts: [loyal], before: null, comeback: null, timeZone },
     draft,
   )
   const { scope } = estimatePayload(estimate, 'diagnosis', (content) => {
@@ -51,10 +51,12 @@ const next = (
   const before = newestPriced(state, sides)
   const draft = { ...startDraft(before, [loyal]), ...change }
   return estimateOf(
-    { state, sides, offered: [], prices: list, discounts: [loyal], before, comeback: null },
+    { state, sides, offered: [], prices: list, discounts: [loyal], before, comeback: null, timeZone },
     draft,
   )
 }
+// Offset of Pacific/Auckland in January: IANA time zone database. No machine that runs this is likely to be set to it.
+const timeZone = 'Pacific/Auckland'
 const dearer = { ...prices, supplies: { percentThousandths: 20_000, capCents: 9_900 } }
 
 describe('the next version of an estimate', () => {
@@ -67,6 +69,13 @@ describe('the next version of an estimate', () => {
     expect(again.revision).toBe(2)
     expect(again.bundles).toEqual(before?.bundles)
     expect(again.money.exemption).toBe('EX-1')
+  })
+
+  it('is ready by the shop’s clock, on the day that was chosen', () => {
+    const order = issued({ ...blank, added: [weld] })
+    expect(next(order, { readyAt: '15:30', readyOn: '2030-01-12' }).readyAt).toBe('2030-01-12T02:30:00.000Z')
+    expect(next(order, { readyAt: '15:30', readyOn: '' }).readyAt).toBeNull()
+    expect(next(order).readyAt).toBeNull()
   })
 
   it('prices anew what is changed, without doubling what pricing adds', () => {

@@ -14,6 +14,7 @@ import { offerBundles } from '@bayledger/reckoning/money/offer-bundles'
 import type { Discount } from '@bayledger/reckoning/money/price-book'
 import { offeredAgain, priceEstimate } from '@bayledger/reckoning/money/price-estimate'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
+import { dayIn, instantOf } from '@bayledger/reckoning/ready/zoned-time'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 
 /** What an advisor has chosen for the next version of an estimate. */
@@ -28,8 +29,10 @@ export type EstimateDraft = {
   /** The discount of the price book on all work; empty: none. */
   readonly discount: string
   readonly exemption: string
-  /** As a clock is read; empty: no time is promised. */
+  /** As the shop's clock is read; empty: no time is promised. */
   readonly readyAt: string
+  /** `null`: today. */
+  readonly readyOn: string | null
 }
 
 /** The newest version with its money; `null` where there is none or its money is not here. */
@@ -51,6 +54,7 @@ export const startDraft = (before: PricedEstimate | null, discounts: readonly Di
       discounts.find(({ key }) => lines.some(({ priceCode }) => priceCode === `discount.${key}`))?.key ?? '',
     exemption: before?.money.exemption ?? '',
     readyAt: '',
+    readyOn: null,
   }
 }
 
@@ -111,11 +115,17 @@ type DraftOf = {
   readonly before: PricedEstimate | null
   /** What the warranty of a comeback rests on; `null`: it is none. */
   readonly comeback: JudgedComeback | null
+  /** Of the shop, wherever the desk's own clock is. */
+  readonly timeZone: string
 }
+
+/** When the work is to be ready; `null`: no time is promised, or it is half typed. */
+export const readyOf = ({ readyAt, readyOn }: EstimateDraft, timeZone: string): string | null =>
+  instantOf(readyOn ?? dayIn(new Date(), timeZone), readyAt, timeZone)
 
 /** The next version as it would be issued. What was added before and is as it was keeps its price. */
 export const estimateOf = (
-  { state, sides, offered, prices, discounts, before, comeback }: DraftOf,
+  { state, sides, offered, prices, discounts, before, comeback, timeZone }: DraftOf,
   draft: EstimateDraft,
 ): PricedEstimate =>
   priceEstimate({
@@ -134,10 +144,7 @@ export const estimateOf = (
     discount: discounts.find(({ key }) => key === draft.discount) ?? null,
     lineDiscounts: draft.lineDiscounts,
     exemption: draft.exemption.trim() === '' ? null : draft.exemption.trim(),
-    readyAt:
-      draft.readyAt === ''
-        ? null
-        : new Date(`${new Date().toLocaleDateString('en-CA')}T${draft.readyAt}`).toISOString(),
+    readyAt: readyOf(draft, timeZone),
   })
 
 /** Whether the draft holds of a bundle what the version before held, so that its price stays. */

@@ -1,7 +1,7 @@
 import { type HandLine, handBundle } from '@bayledger/reckoning/money/hand-bundles'
 import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { v7 } from 'uuid'
 import { money } from '../../../../lib/format.ts'
 import { Button } from '../../../../ui/button.tsx'
@@ -24,6 +24,7 @@ const ownWords = 'own'
 /** A line from the price book or in the advisor's own words; the customer decides on it by itself. */
 export function HandLineForm({ prices, onAdd }: HandLineFormProps) {
   const items = (prices.items ?? []).filter((item) => item.kind !== 'tire')
+  const form = useRef<HTMLDivElement>(null)
   const [key, setKey] = useState<string | null>(null)
   const [kind, setKind] = useState<HandLine['kind'] | null>(null)
   const [words, setWords] = useState('')
@@ -38,6 +39,7 @@ export function HandLineForm({ prices, onAdd }: HandLineFormProps) {
     setKind(chosen?.kind === 'tire' ? null : (chosen?.kind ?? null))
     setWords(chosen?.words ?? '')
     setPrice(chosen === undefined ? '' : (chosen.cents / 100).toFixed(2))
+    setQuantity('1')
     setOldPart(null)
   }
   const unitCents = centsTyped(price)
@@ -71,9 +73,10 @@ export function HandLineForm({ prices, onAdd }: HandLineFormProps) {
     )
     choose(ownWords)
     setKey(null)
+    form.current?.querySelector('select')?.focus()
   }
   return (
-    <div className="stack">
+    <div ref={form} className="stack">
       <SelectField
         label="Line by hand"
         options={[

@@ -3,7 +3,7 @@ import type { LineDiscount } from '@bayledger/reckoning/money/line-discounts'
 import { english } from '@bayledger/wording/en/english'
 import { lineWords } from '@bayledger/wording/estimate-lines'
 import { shownTitle } from '@bayledger/wording/shown-estimate'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { money } from '../../../../lib/format.ts'
 import { Button } from '../../../../ui/button.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
@@ -18,6 +18,7 @@ type LineDiscountFormProps = {
 
 /** So much off one line, with the reason that the customer reads. Who may give how much is in the price book. */
 export function LineDiscountForm({ bundles, given, onChange }: LineDiscountFormProps) {
+  const form = useRef<HTMLDivElement>(null)
   const [at, setAt] = useState<string | null>(null)
   const [off, setOff] = useState('')
   const [reason, setReason] = useState('')
@@ -39,6 +40,7 @@ export function LineDiscountForm({ bundles, given, onChange }: LineDiscountFormP
         : reason.trim() === ''
           ? 'Enter the reason.'
           : undefined
+  const toBegin = () => form.current?.querySelector('select')?.focus()
   const give = () => {
     if (chosen === undefined || cents === null) return
     const { bundleKey } = chosen.bundle
@@ -48,9 +50,14 @@ export function LineDiscountForm({ bundles, given, onChange }: LineDiscountFormP
     setAt(null)
     setOff('')
     setReason('')
+    toBegin()
+  }
+  const takeBack = () => {
+    onChange([])
+    toBegin()
   }
   return (
-    <div className="stack">
+    <div ref={form} className="stack">
       <SelectField
         label="Discount on one line"
         hint="Who may give how much is in the price book."
@@ -78,7 +85,7 @@ export function LineDiscountForm({ bundles, given, onChange }: LineDiscountFormP
         </>
       )}
       {given.length === 0 ? null : (
-        <Button onClick={() => onChange([])}>Take back the discounts on single lines</Button>
+        <Button onClick={takeBack}>Take back the discounts on single lines</Button>
       )}
     </div>
   )
