@@ -7,6 +7,7 @@ import { bundleReason } from '@bayledger/wording/bundles'
 import { english } from '@bayledger/wording/en/english'
 import { shownTitle } from '@bayledger/wording/shown-estimate'
 import { wheelList } from '@bayledger/wording/wheels'
+import { useRef } from 'react'
 import { money } from '../../../../lib/format.ts'
 import { Button } from '../../../../ui/button.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
@@ -27,6 +28,7 @@ type EstimatePreviewProps = {
 
 /** The version as the customer will read it, line by line. What was added can be taken out or offered as one of several. */
 export function EstimatePreview({ estimate, findings, added, onChange }: EstimatePreviewProps) {
+  const region = useRef<HTMLElement>(null)
   const titleOf = (key: string) => {
     const bundle = estimate.bundles.find(({ bundleKey }) => bundleKey === key)
     return bundle === undefined ? '' : shownTitle(english, bundle, bundle.money)
@@ -37,7 +39,7 @@ export function EstimatePreview({ estimate, findings, added, onChange }: Estimat
         bundleKey !== own && alternativeTo === null && works[0]?.kind !== 'look',
     )
   return (
-    <section aria-label="As the customer reads it" className="stack">
+    <section ref={region} tabIndex={-1} aria-label="As the customer reads it" className="stack">
       <h3>As the customer reads it</h3>
       {chargedTwice(estimate.bundles).map((twice) => (
         <p key={twice.what}>
@@ -87,7 +89,12 @@ export function EstimatePreview({ estimate, findings, added, onChange }: Estimat
                 />
               )}
               <Button
-                onClick={() => onChange(added.filter(({ bundleKey }) => bundleKey !== bundle.bundleKey))}
+                aria-label={`Take out: ${titleOf(bundle.bundleKey)}`}
+                onClick={() => {
+                  onChange(added.filter(({ bundleKey }) => bundleKey !== bundle.bundleKey))
+                  // The button goes with what it takes out.
+                  region.current?.focus()
+                }}
               >
                 Take out
               </Button>
