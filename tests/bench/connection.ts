@@ -1,6 +1,6 @@
 import { connect, type Socket } from 'node:net'
 
-export type Reply = { readonly status: number; readonly body: string; readonly cookies: readonly string[] }
+export type Reply = { readonly status: number; readonly body: string }
 
 /** One keep-alive connection to the service, as a browser holds one: a request at a time. */
 export type Connection = {
@@ -70,8 +70,5 @@ const replyIn = (bytes: Buffer): Reply | null => {
   return {
     status: Number(head.slice(9, 12)),
     body: bytes.toString('utf8', end + 4, end + 4 + length),
-    cookies: head.includes('set-cookie: ')
-      ? Array.from(head.matchAll(/\r\nset-cookie: ([^\r]*)/gi), ([, value]) => value ?? '')
-      : [],
   }
 }

@@ -17,7 +17,11 @@ export const openListener = (address: string, cookie: string): Promise<Listener>
   })
 
 const listenerOn = (response: IncomingMessage, close: () => void): Listener => {
-  let waiting: { readonly orderId: string; readonly resolve: () => void } | null = null
+  let waiting: {
+    readonly orderId: string
+    readonly resolve: () => void
+    readonly reject: (error: Error) => void
+  } | null = null
   response.setEncoding('utf8')
   response.on('data', (text: string) => {
     if (waiting === null || !text.includes(waiting.orderId)) return
@@ -25,11 +29,15 @@ const listenerOn = (response: IncomingMessage, close: () => void): Listener => {
     waiting = null
   })
   response.on('error', () => undefined)
+  response.on('close', () => waiting?.reject(ended()))
   return {
     next: (orderId) =>
-      new Promise((resolve) => {
-        waiting = { orderId, resolve }
+      new Promise((resolve, reject) => {
+        if (response.destroyed) return reject(ended())
+        waiting = { orderId, resolve, reject }
       }),
     close,
   }
 }
+
+const ended = () => new Error('the service ended the stream')

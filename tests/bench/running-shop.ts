@@ -19,7 +19,7 @@ export type RunningShop = {
   readonly pool: Pool
   /** Connections of somebody who is signed in at the desk; closed with the shop. */
   readonly desks: (count: number) => Promise<readonly Connection[]>
-  /** Live streams of somebody who is signed in at the desk. */
+  /** Live streams of as many screens, of as many sessions as it takes. */
   readonly listen: (count: number) => Promise<readonly Listener[]>
   /** New orders, open and otherwise empty; gives their ids. */
   readonly openOrders: (count: number) => Promise<readonly string[]>
@@ -30,6 +30,8 @@ export const withRunningShop = async <T>(work: (shop: RunningShop) => Promise<T>
   const dataFolder = mkdtempSync(join(tmpdir(), 'bayledger-bench-'))
   const postgres = await startEmbeddedPostgres({ dataFolder, progress: (line) => console.error(line) })
   process.env.CALLS_PER_MINUTE = '100000000'
+  // Each screen signs in from an address of its own: one address may try it twenty times a minute.
+  process.env.TRUST_PROXY = 'loopback'
   const service = await startService(postgres)
   const pool = openPool({ url: postgres.ownerUrl, size: 32, onIdleError: () => undefined })
   const opened: { readonly close: () => void }[] = []
@@ -43,9 +45,14 @@ export const withRunningShop = async <T>(work: (shop: RunningShop) => Promise<T>
       return made
     }
     const listen = async (count: number) => {
-      const made = await Promise.all(
-        Array.from({ length: count }, () => openListener(service.address, cookie)),
-      )
+      const made: Listener[] = []
+      while (made.length < count) {
+        const own = await signIn(service.address, made.length)
+        const streams = Math.min(mostOfSession, count - made.length)
+        made.push(
+          ...(await Promise.all(Array.from({ length: streams }, () => openListener(service.address, own)))),
+        )
+      }
       opened.push(...made)
       return made
     }
@@ -66,12 +73,26 @@ export const withRunningShop = async <T>(work: (shop: RunningShop) => Promise<T>
   }
 }
 
-const signIn = async (address: string): Promise<string> => {
+/** The service ends the oldest stream of a session that opens more (`http/live-streams.ts`). */
+const mostOfSession = 6
+
+/** Signs in at the desk; `screen` numbers the address that it is done from. */
+const signIn = async (address: string, screen = 0): Promise<string> => {
   const { signInName, password } = people.ottoline
-  const door = await openConnection(address)
-  const { cookies } = await door.call('POST', '/api/sessions/desk', { name: signInName, password })
-  door.close()
-  return cookies.map((cookie) => cookie.split(';')[0]).join('; ')
+  const reply = await fetch(`${address}/api/sessions/desk`, {
+    method: 'POST',
+    headers: {
+      'content-type': 'application/json',
+      'sec-fetch-site': 'same-origin',
+      'x-forwarded-for': `10.0.${screen >> 8}.${screen & 255}`,
+    },
+    body: JSON.stringify({ name: signInName, password }),
+  })
+  if (!reply.ok) throw new Error(`the sign-in was answered ${reply.status}: ${await reply.text()}`)
+  return reply.headers
+    .getSetCookie()
+    .map((cookie) => cookie.split(';')[0])
+    .join('; ')
 }
 
 /** New orders are written by so many at once. */
