@@ -108,6 +108,8 @@ export type CustomerEstimateWording = {
     readonly electronic: { readonly label: string; readonly detail: string }
     readonly parts: string
     readonly send: string
+    /** What shows what is new where the page is out of date. */
+    readonly loadAgain: string
     /** Why the answer cannot be sent yet. */
     readonly missing: {
       readonly answers: (open: number) => string

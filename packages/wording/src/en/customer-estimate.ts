@@ -60,6 +60,7 @@ export const customerEstimate: CustomerEstimateWording = {
     },
     parts: 'I want the removed parts back.',
     send: 'Send my answer',
+    loadAgain: 'Load the page again',
     missing: {
       answers: (open) =>
         `${open === 1 ? 'One question above has' : `${open} questions above have`} no answer yet.`,

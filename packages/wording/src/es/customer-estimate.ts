@@ -62,6 +62,7 @@ export const customerEstimate: CustomerEstimateWording = {
     },
     parts: 'Quiero que me devuelvan las piezas que quiten.',
     send: 'Enviar mi respuesta',
+    loadAgain: 'Cargar la página otra vez',
     missing: {
       answers: (open) =>
         open === 1

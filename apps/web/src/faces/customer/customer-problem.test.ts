@@ -2,7 +2,7 @@ import { customerWords as english } from '@bayledger/wording/en/customer-words'
 import { customerWords as spanish } from '@bayledger/wording/es/customer-words'
 import { describe, expect, it } from 'vitest'
 import { CallProblem, type ProblemBody } from '../../lib/problem.ts'
-import { customerProblem } from './customer-problem.ts'
+import { customerProblem, isOutOfDate } from './customer-problem.ts'
 
 const thrown = (body: Pick<ProblemBody, 'code'> & Partial<ProblemBody>) =>
   new CallProblem({ title: 'The link is unknown', detail: 'Open the newest link.', status: 401, ...body })
@@ -27,6 +27,14 @@ describe('a problem on the customer’s page', () => {
     expect(said.title).toBe(title)
     expect(said.detail).toMatch(/^[A-ZÁÉÍÓÚ].*\.$/)
     if ('requestId' in rest) expect(said.requestId).toBe('r-1')
+  })
+
+  it('is mended by loading the page again where the estimate or the answer is another than it shows', () => {
+    const refused = (reason: string) => isOutOfDate(thrown({ code: 'ENTRY_REFUSED', reason }))
+    expect(refused('ESTIMATE_REVISION_STALE')).toBe(true)
+    expect(refused('BUNDLE_ALREADY_DECIDED')).toBe(true)
+    expect(refused('SIGNATURE_OF_ANOTHER')).toBe(false)
+    expect(isOutOfDate(thrown({ code: 'UNREACHABLE', status: 0 }))).toBe(false)
   })
 
   it('names the seconds to wait, and says of what is no reply that the page failed', () => {

@@ -21,6 +21,10 @@ const byReason: Readonly<Partial<Record<string, CustomerProblem>>> = {
   SIGNATURE_OF_ANOTHER: 'anotherName',
 }
 
+/** The page shows something that is no longer so: what to do is to load it again. */
+export const isOutOfDate = (thrown: unknown): boolean =>
+  isCallProblem(thrown, 'ENTRY_REFUSED') && byReason[thrown.body.reason ?? ''] !== 'anotherName'
+
 /** A problem in the page's language. The server's own words are English: in another language its code is worded here. */
 export const customerProblem = ({ customerProblems, screens }: CustomerWords, thrown: unknown): Said => {
   if (customerProblems === null) return problemText(thrown)

@@ -4,6 +4,7 @@ import {
   dangerFirst,
   type Offer,
   openQuestions,
+  stillAsked,
   sumsOf,
   wantedIn,
   withAnswer,
@@ -52,6 +53,14 @@ describe('an answer on the phone', () => {
     expect(openQuestions([yes], { one: 'declined' })).toBe(0)
     expect(openQuestions([yes, offer('three')], { one: 'declined' })).toBe(1)
     expect([...wantedIn(estimate, { one: 'declined' })]).toEqual(['two'])
+  })
+
+  it('that was filled in and not sent gives way to one that was sent from another phone', () => {
+    const filledIn = { one: 'authorized', two: 'authorized' } as const
+    const estimate = { bundles: [offer('one', { answer: 'declined', answerable: false }), offer('two')] }
+    const answers = stillAsked(askedOf(estimate, null), filledIn)
+    expect(answers).toEqual({ two: 'authorized' })
+    expect(sumsOf({ ...estimate, look: charged }, answers).totalCents).toBe(15_200)
   })
 
   it('says that work was begun once a Yes cannot be taken back', () => {

@@ -23,6 +23,12 @@ export const openQuestions = (asked: readonly Offer[], answers: Answers): number
   return open.length > 0 || Object.keys(answers).length > 0 ? open.length : 1
 }
 
+/** What was filled in, as far as it is still asked: an offer that was answered elsewhere meanwhile has that answer. */
+export const stillAsked = (asked: readonly Offer[], answers: Answers): Answers =>
+  Object.fromEntries(
+    Object.entries(answers).filter(([key]) => asked.some(({ bundleKey }) => bundleKey === key)),
+  )
+
 /** What is to be done of what the customer wants. A Yes that cannot be taken back any more is one whose work was begun. */
 export const workAhead = ({ bundles }: Pick<Estimate, 'bundles'>): 'none' | 'to-begin' | 'begun' => {
   const wanted = bundles.filter(({ answer, agreedBefore }) => answer === 'authorized' && !agreedBefore)

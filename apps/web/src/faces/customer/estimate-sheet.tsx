@@ -11,6 +11,7 @@ import {
   dangerFirst,
   type Estimate,
   openQuestions,
+  stillAsked,
   sumsOf,
   wantedIn,
   withAnswer,
@@ -27,8 +28,9 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
   const { customerEstimate: says, locale } = useWords()
   const clock = { timeZone: order.timeZone, locale }
   const { half, keep } = useHalfDecision(estimate.digest)
-  const { answers, again } = half
+  const { again } = half
   const asked = askedOf(estimate, again)
+  const answers = stillAsked(asked, half.answers)
   const answered = estimate.bundles.filter(({ answer }) => answer !== null)
   const wanted = wantedIn(estimate, answers)
   const { lookCents, totalCents } = sumsOf(estimate, answers)
@@ -96,7 +98,7 @@ export function EstimateSheet({ estimate, order, onDecided }: EstimateSheetProps
         <SignSheet
           estimate={estimate}
           customerName={order.customerName}
-          half={half}
+          half={{ ...half, answers }}
           onHalf={keep}
           wanted={wanted}
           waiting={waiting}

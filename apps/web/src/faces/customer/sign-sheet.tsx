@@ -11,7 +11,7 @@ import { Section } from '../../ui/section.tsx'
 import { type Signature, SignaturePad } from '../../ui/signature-pad.tsx'
 import { signatureText } from '../../ui/signature-text.ts'
 import { TextField } from '../../ui/text-field.tsx'
-import { customerProblem } from './customer-problem.ts'
+import { customerProblem, isOutOfDate } from './customer-problem.ts'
 import type { Estimate } from './estimate-answers.ts'
 import { type HalfDecision, withRelation } from './kept-decision.ts'
 import { useWords } from './spoken.tsx'
@@ -132,6 +132,9 @@ export function SignSheet({
           onChange={(chosen) => onHalf({ ...half, agreements: chosen })}
         />
         {problem === null ? null : <ProblemNotice problem={customerProblem(words, problem)} />}
+        {isOutOfDate(problem) ? (
+          <Button onClick={() => location.reload()}>{says.sign.loadAgain}</Button>
+        ) : null}
         <Button look="wide" whyNot={missing} busy={sending} onClick={() => void send()}>
           {says.sign.send}
         </Button>

@@ -86,7 +86,7 @@ function OrdersOf({ bar, orders, isOpen, onToggle }: OrdersOfProps) {
     <>
       <Button
         aria-expanded={isOpen}
-        aria-label={`${bar.orders.length} orders: ${bar.label}`}
+        aria-label={`${bar.orders.length === 1 ? '1 order' : `${bar.orders.length} orders`}: ${bar.label}`}
         onClick={onToggle}
       >
         {bar.orders.length}
