@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { keptMoney, seal } from '../../test-support/money.ts'
 import { oneSensorJob } from '../../test-support/one-sensor-job.ts'
-import { advisor } from '../../test-support/shop.ts'
+import { advisor, manager } from '../../test-support/shop.ts'
 import type { Entry } from '../entry.ts'
 import { fold } from '../fold.ts'
 import {
@@ -10,7 +10,9 @@ import {
   estimateMoney,
   lookFee,
   moneySidesOf,
+  neverPaidCents,
   owedCents,
+  paidBySides,
   paidCents,
   payment,
   pricedEstimate,
@@ -31,6 +33,26 @@ describe('the money of an order', () => {
     )
     expect(paidCents(pen.state(), keptMoney)).toBe(5_000)
     expect(owedCents(pen.state(), keptMoney)).toBe((authorized ?? 0) + 5_200 - 5_000)
+  })
+
+  it('given back is owed again, and still was paid once: what was never paid is less', () => {
+    const pen = oneSensorJob('worked')
+    const due = owedCents(pen.state(), keptMoney) ?? 0
+    const by = { by: manager, deviceId: null }
+    const note = (amountCents: number, isBack: boolean) => {
+      const back = isBack
+        ? { why: seal({ why: 'Charged twice.' }), of: paidBySides(pen.state(), 'cash') }
+        : null
+      pen.write('payment.noted', { money: seal({ amountCents }), method: 'cash', back }, by)
+    }
+    note(due - 500, false)
+    expect(neverPaidCents(pen.state(), keptMoney)).toBe(500)
+    note(-1_200, true)
+    expect(owedCents(pen.state(), keptMoney)).toBe(1_700)
+    expect(neverPaidCents(pen.state(), keptMoney)).toBe(500)
+    expect(neverPaidCents(pen.state(), nothing)).toBeNull()
+    note(2_000, false)
+    expect(neverPaidCents(pen.state(), keptMoney)).toBe(-300)
   })
 
   it('that was withheld reads as withheld, never as nothing', () => {

@@ -166,3 +166,13 @@ export const owedCents = (state: OrderState, sides: MoneySides): number | null =
   const paid = paidCents(state, sides)
   return due === null || paid === null ? null : due - paid
 }
+
+/**
+ * Of what is owed, what was never paid, cents: money given back may be meant for good, and nobody records whether it is. `null`
+ * where it cannot be known.
+ */
+export const neverPaidCents = (state: OrderState, sides: MoneySides): number | null => {
+  const owed = owedCents(state, sides)
+  const back = givenBackCents(state, sides)
+  return owed === null || back === null ? null : owed > 0 ? Math.max(0, owed - back) : owed
+}

@@ -4,8 +4,9 @@ import {
   bundleMoney,
   dueCents,
   estimateMoney,
+  givenBackCents,
   lookOwedCents,
-  owedCents,
+  neverPaidCents,
   paidCents,
   payment,
 } from '@bayledger/ledger/questions/money'
@@ -31,10 +32,12 @@ const cells = ({ language }: Spoken) => language.report.cells
 /** Each line of what the customer said Yes to with its price, and each payment. */
 export const moneySection = (state: OrderState, context: ReportContext): Section => {
   const { money } = context
+  const back = givenBackCents(state, money)
   const totals = says(context).totals(
     sumWords(context, dueCents(state, money)),
     sumWords(context, paidCents(state, money)),
-    sumWords(context, owedCents(state, money)),
+    sumWords(context, neverPaidCents(state, money)),
+    back === 0 ? null : sumWords(context, back),
   )
   return {
     title: says(context).title,

@@ -4,7 +4,8 @@ import type { TableWording } from './table.ts'
 /** Sums are formatted, or say that they were erased. */
 export type ReportMoneyWording = {
   readonly title: string
-  readonly totals: (price: string, paid: string, open: string) => string
+  /** What is paid is without what was given back, which is not open either. */
+  readonly totals: (price: string, paid: string, open: string, givenBack: string | null) => string
   readonly noEstimate: string
   readonly nothingAuthorized: string
   readonly prices: TableWording<'work' | 'line' | 'price'>

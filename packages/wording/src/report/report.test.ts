@@ -42,7 +42,11 @@ const said: readonly (readonly [string, string])[] = [
     findings.confirmation.differs('Rowan Tell', 'a loose core', 'It bubbled.'),
     'Rowan Tell does not agree and finds: a loose core. Reason: It bubbled.',
   ],
-  [money.totals('$10.00', '$4.00', '$6.00'), 'Price with tax: $10.00. Paid: $4.00. Open: $6.00.'],
+  [money.totals('$10.00', '$4.00', '$6.00', null), 'Price with tax: $10.00. Paid: $4.00. Open: $6.00.'],
+  [
+    money.totals('$10.00', '$8.00', '$0.00', '$2.00'),
+    'Price with tax: $10.00. Paid: $8.00. $2.00 was given back and is taken off what was paid. Open: $0.00.',
+  ],
   [
     people.settled({ what: people.heardLate(41), by: 'Rowan Tell', moment: 'Jan 12', words: 'It was done.' }),
     'Entry 41 was written on a device that had not heard what was written before it. Settled by Rowan Tell, Jan 12: “It was done.”.',

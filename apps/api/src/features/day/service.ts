@@ -14,6 +14,7 @@ import { writeCsv } from '../../core/csv/write-csv.ts'
 import type { Deps } from '../../deps.ts'
 import type { Ledger } from '../entries/service/load-ledger.ts'
 import { sidesOf } from '../entries/service/read-sides.ts'
+import { localInstant } from '../exports/service/local-instant.ts'
 import { getLedger } from '../orders/service.ts'
 import { getSettings } from '../settings/service.ts'
 import { listStaff } from '../staff/service.ts'
@@ -128,13 +129,14 @@ const columns = {
   correction: yesNoCell(),
 }
 
-/** The day's movements as CSV; a name that a spreadsheet would run as a formula is shown as text. */
-export const exportDay = async (deps: Deps, asked: Asked): Promise<Uint8Array> =>
-  writeCsv(
-    { columns, key: ['order'] },
-    (await listMovements(deps, await placeOf(deps, asked))).map(
-      ({ number, at, by, method, amountCents, isCorrection }) => ({
-        ...{ order: number, at, by, method, amount: amountCents, correction: isCorrection },
-      }),
-    ),
+/** The day's movements as CSV, at the times of the place's clock; a name that a spreadsheet would run as a formula is shown as text. */
+export const exportDay = async (deps: Deps, asked: Asked): Promise<Uint8Array> => {
+  const place = await placeOf(deps, asked)
+  const rows = (await listMovements(deps, place)).map(
+    ({ number, at, by, method, amountCents, isCorrection }) => ({
+      ...{ order: number, at: localInstant(at, place.timeZone), by, method },
+      ...{ amount: amountCents, correction: isCorrection },
+    }),
   )
+  return writeCsv({ columns, key: ['order'] }, rows)
+}

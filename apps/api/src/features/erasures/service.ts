@@ -1,5 +1,5 @@
 import type { Erasure, ErasurePreview } from '@bayledger/contract/erasures'
-import { moneySidesOf, owedCents } from '@bayledger/ledger/questions/money'
+import { moneySidesOf, neverPaidCents } from '@bayledger/ledger/questions/money'
 import { v7 as newId } from 'uuid'
 import { AppError } from '../../core/app-error.ts'
 import { findRetention, yearsAfter } from '../../core/retention-times.ts'
@@ -39,7 +39,7 @@ const readObstacles = async (deps: Deps, { records, orders, orderIds }: Person) 
   for (const { orderId } of orders) {
     const { entries, state } = await getLedger(deps, orderId)
     const money = moneySidesOf(entries, await sidesOf(deps, entries, new Set(['money'])))
-    const cents = owedCents(state, money)
+    const cents = neverPaidCents(state, money)
     if (cents !== null && cents !== 0) owed.push({ orderId, cents })
   }
   return obstaclesOf({

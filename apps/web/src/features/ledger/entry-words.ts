@@ -73,7 +73,7 @@ export const entryWords = (entry: Foldable): string => {
           entry.payload.gauge
             ? `${pressureText(entry.payload.gauge.pressure)} ${entry.payload.gauge.pressure.unit}`
             : '',
-          entry.payload.sensor ? `sensor ${entry.payload.sensor.answer}` : '',
+          entry.payload.sensor ? `sensor ${entry.payload.sensor.answer.replace('-', ' ')}` : '',
           ...entry.payload.notPossible.map(({ why }) => `not possible, ${why}`),
         ]
           .filter(Boolean)

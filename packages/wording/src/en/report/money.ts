@@ -3,7 +3,8 @@ import { reportDone } from './done.ts'
 
 export const reportMoney: ReportMoneyWording = {
   title: 'Price and payments',
-  totals: (price, paid, open) => `${reportDone.price(price, paid)} Open: ${open}.`,
+  totals: (price, paid, open, givenBack) =>
+    `${reportDone.price(price, paid)}${givenBack === null ? '' : ` ${givenBack} was given back and is taken off what was paid.`} Open: ${open}.`,
   noEstimate: 'No estimate was made.',
   nothingAuthorized: 'Nothing on the estimate was authorized.',
   prices: {

@@ -3,7 +3,8 @@ import { reportDone } from './done.ts'
 
 export const reportMoney: ReportMoneyWording = {
   title: 'Precio y pagos',
-  totals: (price, paid, open) => `${reportDone.price(price, paid)} Por pagar: ${open}.`,
+  totals: (price, paid, open, givenBack) =>
+    `${reportDone.price(price, paid)}${givenBack === null ? '' : ` Se devolvió ${givenBack}, ya restado de lo pagado.`} Por pagar: ${open}.`,
   noEstimate: 'No se hizo presupuesto.',
   nothingAuthorized: 'No se autorizó nada del presupuesto.',
   prices: {

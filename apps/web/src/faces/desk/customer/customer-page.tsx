@@ -3,7 +3,7 @@ import { listVehicles } from '@bayledger/contract/vehicles'
 import { languageNames } from '@bayledger/wording/language-names'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useEffect } from 'react'
+import { useEffect, useLayoutEffect, useRef } from 'react'
 import { Link, useNavigate, useParams } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { customerPath, vehiclePath } from '../../../lib/paths.ts'
@@ -44,6 +44,9 @@ export function CustomerRoute() {
 }
 
 function OneCustomer({ customer }: { customer: Customer }) {
+  const title = useRef<HTMLHeadingElement>(null)
+  // As on the vehicle's page: the link that led here is gone, and the next Tab is on this page.
+  useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
   const { customerId, name, phone, email, language, mayCall, mayText, mayEmail } = customer
   const ways = [mayCall ? 'called' : null, mayText ? 'texted' : null, mayEmail ? 'e-mailed' : null].filter(
     (way) => way !== null,
@@ -51,7 +54,9 @@ function OneCustomer({ customer }: { customer: Customer }) {
   return (
     <>
       <title>{`${name} · Bayledger desk`}</title>
-      <h1>{name}</h1>
+      <h1 ref={title} tabIndex={-1}>
+        {name}
+      </h1>
       <Lines>
         <Line name="Telephone">{phone ? telephoneWords(phone) : 'not known'}</Line>
         <Line name="E-mail">{email ?? 'not known'}</Line>

@@ -3,7 +3,7 @@ import { floorGroups, rowsOfGroup } from '../../../features/floor/groups.ts'
 import { floorQuery } from '../../../features/floor/queries.ts'
 import { rowTimes } from '../../../features/floor/ready-words.ts'
 import { untilNamed } from '../../../features/floor/until-words.ts'
-import { clockTimeOrDay } from '../../../lib/format.ts'
+import { clockTime, clockTimeOrDay, day } from '../../../lib/format.ts'
 import { useShopClock } from '../shop-clock.ts'
 
 /** The floor list on paper, for when the power or the network is out. */
@@ -14,7 +14,9 @@ export function PrintedFloor() {
   const when = (instant: string) => clockTimeOrDay(instant, data.asOf, clock)
   return (
     <>
-      <h1>Floor list, {clockTimeOrDay(data.asOf, new Date().toISOString(), clock)}</h1>
+      <h1>
+        Floor list, {day(data.asOf, data.asOf, clock)}, {clockTime(data.asOf, clock)}
+      </h1>
       {floorGroups.map(({ title, movers }) => {
         const rows = rowsOfGroup(data.rows, movers)
         return rows.length === 0 ? null : (

@@ -1,5 +1,5 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
-import { useState } from 'react'
+import { useLayoutEffect, useRef, useState } from 'react'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
 import { ChoiceGroup } from '../../../ui/choice-group.tsx'
@@ -83,6 +83,9 @@ type SideBySideProps = {
 
 function SideBySide({ kind, own, other, onOther, onAgain, onClose }: SideBySideProps) {
   const client = useQueryClient()
+  const begin = useRef<HTMLParagraphElement>(null)
+  // The record that was picked from the list is gone with it.
+  useLayoutEffect(() => begin.current?.focus(), [])
   const differing = kind.fields.filter(({ field }) => own.words[field] !== other.words[field])
   // What one record lacks, the other may give; else this one's stays until somebody chooses.
   const [taken, setTaken] = useState(() =>
@@ -107,7 +110,7 @@ function SideBySide({ kind, own, other, onOther, onAgain, onClose }: SideBySideP
     )
   return (
     <>
-      <p>
+      <p ref={begin} tabIndex={-1}>
         <strong>{own.name}</strong> stays. <strong>{other.name}</strong> becomes part of it: its orders,
         vehicles, consents and messages follow, its old address leads here. Nothing is deleted, and you can
         undo it.

@@ -33,9 +33,11 @@ export function ChangedAmount({ order, places, after }: ChangedAmountProps) {
       </p>
       <p>
         {place.name}: by the law as your owner {place.lawProfile.confirmedOn ? 'confirmed' : 'left'} it, the
-        bill may be {limit === agreed ? 'no cent over' : `at most ${money(limit)} without asking over`} what
-        was authorized.{totalCents > limit ? ' This is over it.' : ''} Every change needs a new answer here
-        all the same.
+        bill may be{' '}
+        {limit === agreed
+          ? 'no cent over what was authorized'
+          : `${money(limit)} at most, unless the customer is asked again`}
+        .{totalCents > limit ? ' This is over it.' : ''} Every change needs a new answer here all the same.
       </p>
     </section>
   )
