@@ -4,7 +4,6 @@ import {
   bundleMoney,
   dueCents,
   estimateMoney,
-  givenBackCents,
   lookOwedCents,
   neverPaidCents,
   paidCents,
@@ -23,7 +22,7 @@ import { paragraph, table } from './blocks.ts'
 import { personalText, type ReportContext, writtenMoment } from './context.ts'
 import { gap, words } from './figures.ts'
 import { authorName } from './people.ts'
-import { sumWords } from './price-line.ts'
+import { backWords, sumWords } from './price-line.ts'
 import type { Spoken } from './spoken.ts'
 
 const says = ({ language }: Spoken) => language.report.money
@@ -32,12 +31,11 @@ const cells = ({ language }: Spoken) => language.report.cells
 /** Each line of what the customer said Yes to with its price, and each payment. */
 export const moneySection = (state: OrderState, context: ReportContext): Section => {
   const { money } = context
-  const back = givenBackCents(state, money)
   const totals = says(context).totals(
     sumWords(context, dueCents(state, money)),
     sumWords(context, paidCents(state, money)),
     sumWords(context, neverPaidCents(state, money)),
-    back === 0 ? null : sumWords(context, back),
+    backWords(state, context),
   )
   return {
     title: says(context).title,

@@ -38,5 +38,6 @@ export type ReportDoneWording = {
       readonly isLightOff: boolean
     } | null
   }) => string
-  readonly price: (price: string, paid: string) => string
+  /** What is paid is without what was given back. */
+  readonly price: (price: string, paid: string, givenBack: string | null) => string
 }

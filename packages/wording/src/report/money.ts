@@ -4,7 +4,7 @@ import type { TableWording } from './table.ts'
 /** Sums are formatted, or say that they were erased. */
 export type ReportMoneyWording = {
   readonly title: string
-  /** What is paid is without what was given back, which is not open either. */
+  /** What was given back is not open. */
   readonly totals: (price: string, paid: string, open: string, givenBack: string | null) => string
   readonly noEstimate: string
   readonly nothingAuthorized: string

@@ -45,7 +45,7 @@ const said: readonly (readonly [string, string])[] = [
   [money.totals('$10.00', '$4.00', '$6.00', null), 'Price with tax: $10.00. Paid: $4.00. Open: $6.00.'],
   [
     money.totals('$10.00', '$8.00', '$0.00', '$2.00'),
-    'Price with tax: $10.00. Paid: $8.00. $2.00 was given back and is taken off what was paid. Open: $0.00.',
+    'Price with tax: $10.00. Paid: $8.00, after $2.00 was given back. Open: $0.00.',
   ],
   [
     people.settled({ what: people.heardLate(41), by: 'Rowan Tell', moment: 'Jan 12', words: 'It was done.' }),

@@ -53,5 +53,6 @@ export const reportDone: ReportDoneWording = {
     ]
     return `${capitalized(parts.join('; '))}.`
   },
-  price: (price, paid) => `Price with tax: ${price}. Paid: ${paid}.`,
+  price: (price, paid, givenBack) =>
+    `Price with tax: ${price}. Paid: ${paid}${givenBack === null ? '' : `, after ${givenBack} was given back`}.`,
 }

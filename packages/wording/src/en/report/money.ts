@@ -3,8 +3,7 @@ import { reportDone } from './done.ts'
 
 export const reportMoney: ReportMoneyWording = {
   title: 'Price and payments',
-  totals: (price, paid, open, givenBack) =>
-    `${reportDone.price(price, paid)}${givenBack === null ? '' : ` ${givenBack} was given back and is taken off what was paid.`} Open: ${open}.`,
+  totals: (price, paid, open, givenBack) => `${reportDone.price(price, paid, givenBack)} Open: ${open}.`,
   noEstimate: 'No estimate was made.',
   nothingAuthorized: 'Nothing on the estimate was authorized.',
   prices: {

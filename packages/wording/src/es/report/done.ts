@@ -53,5 +53,6 @@ export const reportDone: ReportDoneWording = {
     ]
     return `${capitalized(parts.join('; '))}.`
   },
-  price: (price, paid) => `Precio con impuesto: ${price}. Pagado: ${paid}.`,
+  price: (price, paid, givenBack) =>
+    `Precio con impuesto: ${price}. Pagado: ${paid}${givenBack === null ? '' : `, ya restado lo que se devolvió (${givenBack})`}.`,
 }

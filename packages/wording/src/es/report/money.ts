@@ -3,8 +3,7 @@ import { reportDone } from './done.ts'
 
 export const reportMoney: ReportMoneyWording = {
   title: 'Precio y pagos',
-  totals: (price, paid, open, givenBack) =>
-    `${reportDone.price(price, paid)}${givenBack === null ? '' : ` Se devolvió ${givenBack}, ya restado de lo pagado.`} Por pagar: ${open}.`,
+  totals: (price, paid, open, givenBack) => `${reportDone.price(price, paid, givenBack)} Por pagar: ${open}.`,
   noEstimate: 'No se hizo presupuesto.',
   nothingAuthorized: 'No se autorizó nada del presupuesto.',
   prices: {
