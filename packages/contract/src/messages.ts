@@ -198,7 +198,8 @@ export const putMessageChoice = endpoint({
   problems: ['CUSTOMER_NOT_FOUND'],
 })
 
-const token = z.strictObject({ token: z.string().check(z.regex(/^[\w-]{20,60}$/)) })
+/** Also one that a mail program has cut or added a sign to: whoever opens it gets the page that says so. */
+const token = z.strictObject({ token: z.string().check(z.regex(/^[\x21-\x7e]{1,200}$/)) })
 
 export const askUnsubscribe = endpoint({
   operationId: 'askUnsubscribe',

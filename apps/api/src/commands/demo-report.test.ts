@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { drawReport } from '@bayledger/report/drawing/draw-report'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { textsOf } from '../../../../packages/report/test-support/texts-of.ts'
 import { runOutsideTool } from '../../../../tests/support/run-outside-tool.ts'
 import { demoReport } from './demo-report.ts'
 
@@ -152,5 +153,18 @@ describe('the later pages', () => {
 
   it('print a caution with its number, its version and its words', () => {
     expect(textOf('T-2614', '-raw')).toContain('CT-04 v1: This tire can fail suddenly.')
+  })
+})
+
+describe('page one of a visit to have the torque checked, with no light before or now', () => {
+  const said = (language: 'en' | 'es') =>
+    textsOf(demoReport('T-2615', language))
+      .map(([, text]) => text)
+      .join('\n')
+
+  it('says that it was done, and looks for no cause of a light', () => {
+    expect(said('en')).toContain('Done: Check again that each wheel is tight, all four.')
+    expect(said('en')).not.toMatch(/No work was done|have not found the cause|once a week/)
+    expect(said('es')).toContain('Hecho: Revisar otra vez que cada rueda esté apretada: las cuatro.')
   })
 })

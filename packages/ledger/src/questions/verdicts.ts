@@ -88,6 +88,7 @@ const reasonsToGauge = (state: OrderState): GaugingReason[] => {
   const fixed = isFixed(state)
   const isUnfound =
     fixed.verdict === 'not-yet-proven' && (fixed.why === 'nothing-found' || fixed.why === 'no-findings')
+  const isAboutNoLight = isUnfound && fixed.why === 'nothing-found' && lightStayedOff(state)
   return [
     ...(low ? (['tire-low'] as const) : []),
     ...(state.diagnosis?.diagnosis.findings.some(({ code }) => code === 'telltale-dark') ||
@@ -96,10 +97,14 @@ const reasonsToGauge = (state: OrderState): GaugingReason[] => {
       : []),
     ...(safetyLeftUndone(state) ? (['safety-left'] as const) : []),
     ...(roadPositions.some((wheel) => isUnknown(state, wheel)) ? (['not-gauged'] as const) : []),
-    ...(isUnfound ? (['cause-not-found'] as const) : []),
-    ...(fixed.verdict === 'not-yet-proven' ? (['not-proven'] as const) : []),
+    ...(isUnfound && !isAboutNoLight ? (['cause-not-found'] as const) : []),
+    ...(fixed.verdict === 'not-yet-proven' && !isAboutNoLight ? (['not-proven'] as const) : []),
   ]
 }
+
+/** The customer came for something else, and we saw no light either: there is no cause of a light that was not found. */
+const lightStayedOff = ({ complaint, arrival }: OrderState): boolean =>
+  complaint?.reportedLight === 'off' && arrival.telltale?.behavior === 'off'
 
 const safetyLeftUndone = (state: OrderState): boolean =>
   newestBundles(state).some((bundle) => bundle.safety && !isDone(state, bundle))

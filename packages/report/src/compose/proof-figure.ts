@@ -19,7 +19,7 @@ export const proofOfFinding = (context: Spoken, { because }: Finding): FoundPart
   const which =
     shown === lowest && gauged.length > 1 ? context.language.report.found.lowestOf(gauged.length) : ''
   return {
-    figure: { kind: 'figure', value: number(value, reason.unit ?? ''), unit: unitWords(reason) },
+    figure: { kind: 'figure', value: number(value, reason.unit ?? ''), unit: unitWords(context, reason) },
     says: capitalized(
       `${fieldWords(context.language, reason.field)}${which}: ${reasonWords(context.language, reason)}`,
     ),
@@ -27,5 +27,7 @@ export const proofOfFinding = (context: Spoken, { because }: Finding): FoundPart
 }
 
 /** A reason's unit as it is printed. */
-export const unitWords = ({ unit }: Reason): string =>
-  unit === 'F' || unit === 'C' ? `°${unit}` : (unit ?? '')
+export const unitWords = ({ language }: Spoken, { unit }: Reason): string => {
+  if (unit === 'months' || unit === 'years') return language.report.findings.units[unit]
+  return unit === 'F' || unit === 'C' ? `°${unit}` : (unit ?? '')
+}

@@ -10,7 +10,7 @@ import type { Spoken } from './spoken.ts'
 export const reasonLine = (context: Spoken, reason: Reason): string => {
   const value =
     typeof reason.value === 'number'
-      ? `${number(reason.value, reason.unit ?? '')} ${unitWords(reason)}`.trim()
+      ? `${number(reason.value, reason.unit ?? '')} ${unitWords(context, reason)}`.trim()
       : plainValue(context, reason)
   const shows = reasonWords(context.language, reason)
   // "Left front damage to the tire: a bulge" says it once; so does a yes before what was seen.

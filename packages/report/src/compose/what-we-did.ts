@@ -54,6 +54,7 @@ const ownTitles: ReadonlySet<IssuedBundle['title']> = new Set([
   'spare',
   'season',
   'rotation',
+  'torque-again',
 ])
 
 const torqueLine = (state: OrderState, context: Spoken): string[] => {

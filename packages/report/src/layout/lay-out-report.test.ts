@@ -180,6 +180,21 @@ it('six shapes grade all eleven severities, each with its word', () => {
   expect(new Set(every.map((severity) => shapeOf[severity])).size).toBe(6)
 })
 
+it('a column is wide enough for each word of its heading, at the cost of those that have room', () => {
+  const titles = ['Se movieron', 'Llave']
+  const table = {
+    kind: 'table',
+    caption: 'Rows',
+    columns: titles.map((title, index) => ({ title, share: index === 0 ? 1 : 19 })),
+    rows: [{ entry: 1, cells: titles.map((title) => ({ kind: 'words' as const, text: title })) }],
+  } as const
+  const { root } = layOutReport({ ...finishedOrder, sections: [{ title: 'Narrow', blocks: [table] }] })
+  const texts = leavesOf(root).flatMap(({ marks }) =>
+    marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+  )
+  expect(texts.filter((text) => text.startsWith('movieron'))).toHaveLength(2)
+})
+
 it('lines keep every word in order and stay within their width', () => {
   const style = { typeface: 'regular', size: 10 } as const
   const text =

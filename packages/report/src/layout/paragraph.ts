@@ -33,6 +33,14 @@ export const linesOf = (text: string, style: Style, width: number): string[] => 
   return line === '' ? lines : [...lines, line]
 }
 
+/** Points that the widest word of a text needs. */
+export const widestWord = (text: string, { typeface, size }: Style): number =>
+  Math.max(
+    ...printable(text)
+      .split(/ +/)
+      .map((word) => widthOf(word, typeface, size)),
+  )
+
 type Piece = { readonly text: string; readonly width: number; readonly joined: boolean }
 
 /** A word that does not fit a line is cut between characters; a cut piece joins the one before without a space. */

@@ -4,7 +4,7 @@ import { entryMark } from './entry-mark.ts'
 import { ensure, type Flow } from './flow.ts'
 import { content, type Element, element, furniture, type Mark, rule } from './page-elements.ts'
 import { sheet, sheetWidth, sizes } from './paper.ts'
-import type { Style } from './paragraph.ts'
+import { type Style, widestWord } from './paragraph.ts'
 
 const body: Style = { typeface: 'regular', size: sizes.body }
 const head: Style = { typeface: 'bold', size: sizes.body }
@@ -55,15 +55,29 @@ export const layTable = (
 }
 
 const edgesOf = (columns: readonly Column[]): number[] => {
-  const shares = columns.reduce((sum, { share }) => sum + share, 0)
   let x: number = sheet.left
   return [
     x,
-    ...columns.map(({ share }) => {
-      x += (share / shares) * sheetWidth
+    ...widthsOf(columns).map((width) => {
+      x += width
       return x
     }),
   ]
+}
+
+/** By the columns' shares. One that is too narrow for a word of its heading takes the room from those that have some to spare. */
+const widthsOf = (columns: readonly Column[]): number[] => {
+  const shares = columns.reduce((sum, { share }) => sum + share, 0)
+  const room = columns.map(({ share, title }) => {
+    const width = (share / shares) * sheetWidth
+    return { width, spare: width - widestWord(title, head) - gutter }
+  })
+  const needed = room.reduce((sum, { spare }) => sum + Math.max(0, -spare), 0)
+  const there = room.reduce((sum, { spare }) => sum + Math.max(0, spare), 0)
+  const moved = Math.min(needed, there)
+  return room.map(({ width, spare }) =>
+    moved === 0 ? width : width - spare * (moved / (spare < 0 ? needed : there)),
+  )
 }
 
 const widthAt = (edges: readonly number[], index: number): number =>

@@ -103,7 +103,7 @@ export const reasons: ReasonsWording = {
 
   'our-recent-work': () => 'we worked on this wheel within 90 days',
   'our-part-in-warranty': () => 'our part, in warranty',
-  'by-date-code': () => 'years by its date code',
+  'by-date-code': () => 'by its date code',
   'in-32nds': () => 'in 32nds of an inch',
   'light-off-all-checked': () => 'not on, and every check is good',
 

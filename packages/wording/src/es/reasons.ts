@@ -106,7 +106,7 @@ export const reasons: ReasonsWording = {
 
   'our-recent-work': () => 'trabajamos en esta rueda en los últimos 90 días',
   'our-part-in-warranty': () => 'nuestra pieza, en garantía',
-  'by-date-code': () => 'años según su código de fecha',
+  'by-date-code': () => 'según su código de fecha',
   'in-32nds': () => 'en 32avos de pulgada',
   'light-off-all-checked': () => 'no encendida, y todas las revisiones están bien',
 

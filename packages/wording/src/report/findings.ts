@@ -24,4 +24,6 @@ export type ReportFindingsWording = {
   readonly notPossible: (field: string, why: string) => string
   /** What a reason saw; IDs and what a person typed are printed as they are. */
   readonly values: Readonly<Record<ObservedCode | 'yes' | 'no' | 'not-checked', string>>
+  /** Units that are words; the others are signs, the same in every language. */
+  readonly units: Readonly<Record<'months' | 'years', string>>
 }

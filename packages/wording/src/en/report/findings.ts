@@ -30,4 +30,5 @@ export const reportFindings: ReportFindingsWording = {
   unchecked: 'Not checked in this visit; the findings do not rest on these:',
   notPossible: (field, why) => `${field}: ${why}`,
   values: { ...observations, yes: 'yes', no: 'no', 'not-checked': reportCells.notChecked },
+  units: { months: 'months', years: 'years' },
 }

@@ -30,4 +30,5 @@ export const reportFindings: ReportFindingsWording = {
   unchecked: 'No se revisó en esta visita; los resultados no se basan en esto:',
   notPossible: (field, why) => `${field}: ${why}`,
   values: { ...observations, yes: 'sí', no: 'no', 'not-checked': reportCells.notChecked },
+  units: { months: 'meses', years: 'años' },
 }
