@@ -58,7 +58,7 @@ const cases: { readonly [Code in MoveCode]: readonly MoveValues[Code][] } = {
   ],
   'drive-doubtful': [{ typed: 22, clock: 3, by: 'timed' }],
   'seal-gate': [{ reason: { code: 'findings-unconfirmed', wheel: null, values: {} } }],
-  'payment-open': [{}],
+  'payment-open': [{ sealed: false }, { sealed: true }],
   'handle-with-care': [
     { danger: 'sealant', wheels: [] },
     { danger: 'run-low', wheels: ['LF', 'RR'] },

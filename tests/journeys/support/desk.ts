@@ -92,6 +92,9 @@ export const sealAndDownload = async (page: Page): Promise<string> => {
 }
 
 export const handBack = async (page: Page, odometer: string): Promise<void> => {
+  await button(page, 'Hand it back').press('Enter')
+  // Not at the payments above it.
+  await page.waitForFunction(() => document.activeElement?.closest('#hand-back') != null)
   await page.getByLabel('Odometer at hand-back').fill(odometer)
   await button(page, 'Hand back the vehicle').click()
   await page.getByText(/Handed back (at|on)/).waitFor()

@@ -57,7 +57,8 @@ export type MoveValues = {
   /** The clock contradicts the minutes of a drive. */
   readonly 'drive-doubtful': DriveDoubt
   readonly 'seal-gate': { readonly reason: GateReason }
-  readonly 'payment-open': NoValues
+  /** `sealed`: a report went without it. */
+  readonly 'payment-open': { readonly sealed: boolean }
   readonly 'report-unsealed': NoValues
   readonly keys: NoValues
   /** It will be ready so many minutes after the promise. Computed beside the ledger, from what such steps took before. */

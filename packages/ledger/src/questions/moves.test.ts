@@ -170,6 +170,15 @@ describe('whose move it is, from the first row on', () => {
     expect(moves(pen)).toEqual(['desk: keys'])
   })
 
+  it('13: the payment again, where the report was sealed without it, and then the keys', () => {
+    const pen = oneSensorJob('worked')
+    stageWriters.sealed(pen)
+    expect(moves(pen)).toEqual(['desk: payment-open'])
+    expect(nextMoves(pen.state(), pen.now())[0]?.values).toEqual({ sealed: true })
+    pen.write('payment.noted', { money: seal({ amountCents: 0 }), method: 'none-due', back: null }, desk)
+    expect(moves(pen)).toEqual(['desk: keys'])
+  })
+
   it('14: nothing, once the keys are back or the order has ended', () => {
     expect(moves(oneSensorJob('handed-back'))).toEqual(['nobody: finished'])
     const pen = oneSensorJob('written-up')

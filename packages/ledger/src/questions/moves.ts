@@ -171,12 +171,19 @@ const workMoves = (state: OrderState): Move[] => {
       ...doubtMoves(state),
     ]
   if (openSteps(state).length > 0) return [move('bay', 'step-blocked', {}, since)]
+  const sealed = state.reports.at(-1)
+  if (sealed === undefined) return [...doubtMoves(state), sealMove(state, since)]
   return [
-    ...(state.reports.length > 0
-      ? [move('desk', 'keys', {}, state.reports.at(-1)?.written)]
-      : [...doubtMoves(state), sealMove(state, since)]),
+    isUnpaid(state)
+      ? move('desk', 'payment-open', { sealed: true }, sealed.written)
+      : move('desk', 'keys', {}, sealed.written),
   ]
 }
+
+/** Something is owed, and nothing was noted of it, not even that nothing is due. */
+const isUnpaid = (state: OrderState): boolean =>
+  state.payments.length === 0 &&
+  (authorizedBundles(state).some((bundle) => !isConditional(bundle)) || lookIsOwed(state))
 
 /** The desk settles minutes that the clock contradicts; the bay may drive again instead. */
 const doubtMoves = (state: OrderState): Move[] =>
@@ -197,9 +204,8 @@ const sealMove = (state: OrderState, since: Written | undefined): Move => {
     )
   const [shut] = sealGate(state)
   if (shut) return move('desk', 'seal-gate', { reason: shut }, since, shut.wheel)
-  const isOwed = authorizedBundles(state).some((bundle) => !isConditional(bundle)) || lookIsOwed(state)
-  return isOwed && state.payments.length === 0
-    ? move('desk', 'payment-open', {}, since)
+  return isUnpaid(state)
+    ? move('desk', 'payment-open', { sealed: false }, since)
     : move('desk', 'report-unsealed', {}, since)
 }
 

@@ -79,7 +79,8 @@ export const moves: MovesWording = {
   'drive-doubtful': (_wheel, values) =>
     gateWords(gates, { code: 'drive-minutes-doubtful', wheel: null, values }),
   'seal-gate': (_wheel, { reason }) => gateWords(gates, reason),
-  'payment-open': () => 'Note the payment and seal the report.',
+  'payment-open': (_wheel, { sealed }) =>
+    sealed ? 'Note the payment and hand back the vehicle.' : 'Note the payment and seal the report.',
   'report-unsealed': () => 'Seal the report.',
   keys: () => 'Hand back the vehicle.',
   'promise-slips': (_wheel, { minutes }) =>

@@ -4,15 +4,21 @@ import type { MoveCode } from '@bayledger/ledger/questions/move'
 export type NextAction = {
   readonly words: string
   readonly part: 'complaint' | 'choose-sheet' | 'findings' | 'comeback' | 'estimate' | 'report'
+  /** The element of the part that it is about, where the part is about more. */
+  readonly place: string
   /** The part's main button needs nothing typed first: the button in the head presses it. */
   readonly presses: boolean
 }
 
-const to = (words: string, part: NextAction['part'], presses = false): NextAction => ({
+const to = (words: string, part: NextAction['part'], presses = false, place: string = part): NextAction => ({
   words,
   part,
   presses,
+  place,
 })
+
+/** Below the payments of the report's part: whoever hands back types no odometer into an amount. */
+export const handBackId = 'hand-back'
 
 /** The moves that the desk can make from the sheet; the bay makes the others. */
 export const nextActions: Partial<Readonly<Record<MoveCode, NextAction>>> = {
@@ -27,22 +33,24 @@ export const nextActions: Partial<Readonly<Record<MoveCode, NextAction>>> = {
   'drive-doubtful': to('Settle it', 'report'),
   'payment-open': to('Take the payment', 'report'),
   'report-unsealed': to('Seal it', 'report', true),
-  keys: to('Hand it back', 'report'),
+  keys: to('Hand it back', 'report', false, handBackId),
 }
 
 const fields = 'input:not([type=hidden]), select, textarea'
 
 /** Goes to the part of the sheet that a move is made in: opens it, and focuses its first field or its main button. */
-export const takeNextAction = ({ part, presses }: NextAction): void => {
+export const takeNextAction = ({ part, place, presses }: NextAction): void => {
   const section = document.getElementById(part)
   if (section === null) return
   section.querySelector<HTMLElement>('.section-fold[aria-expanded="false"]')?.click()
   // The part is open after the next paint.
   requestAnimationFrame(() => {
-    const main = section.querySelector<HTMLElement>('.button-main')
-    const target = presses ? main : (section.querySelector<HTMLElement>(fields) ?? main)
-    const found = target ?? section.querySelector<HTMLElement>('button, a') ?? section
-    section.scrollIntoView({ block: 'start' })
+    const within = document.getElementById(place) ?? section
+    const main = within.querySelector<HTMLElement>('.button-main')
+    const target = presses ? main : (within.querySelector<HTMLElement>(fields) ?? main)
+    const found = target ?? within.querySelector<HTMLElement>('button, a') ?? within
+    // The head covers the top of the sheet, and only parts keep clear of it.
+    within.scrollIntoView({ block: within === section ? 'start' : 'center' })
     found.focus({ preventScroll: true })
     if (presses && main !== null) main.click()
   })

@@ -26,6 +26,7 @@ import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
 import { useTimes } from '../shop-clock.ts'
 import { ClockQuestions, SettledClock } from './clock-questions.tsx'
+import { handBackId } from './next-action.ts'
 import type { OrderPart } from './order-part.ts'
 import { PaymentPart } from './payment-part.tsx'
 
@@ -113,7 +114,7 @@ function HandBack({ order }: OrderPart) {
   const unproven = proofOf(order.state).verdict === 'not-yet-proven'
   const wheelsOff = Object.values(order.state.work).some((work) => work.removed)
   return (
-    <div className="stack">
+    <div id={handBackId} className="stack">
       {wheelsOff ? (
         <p>Say: come back after 50 to 100 miles, free of charge, to have the torque checked.</p>
       ) : null}
