@@ -3,7 +3,7 @@ import { type Caller, startTestApp, type TestApp } from '../support/app.ts'
 import { paymentOf, readOrder, refundOf } from '../support/desk-order.ts'
 import { freshCopy } from '../support/fresh-copy.ts'
 import { replayOn } from '../support/replay-order.ts'
-import { type WriteEntry, writerOn } from '../support/write-entry.ts'
+import { moneyOf, sideOf, type WriteEntry, writerOn } from '../support/write-entry.ts'
 
 let shop: TestApp
 let desk: Caller
@@ -61,4 +61,18 @@ it('has what was given back, and the order owes it again', async () => {
   expect(body.totals).toEqual([{ method: 'card', receivedCents: 4_000, returnedCents: 1_500 }])
   expect(body.movements).toMatchObject([{ amountCents: 4_000 }, { amountCents: -1_500 }])
   expect(body.balances).toMatchObject([{ owedCents: 2_700, givenBackCents: 1_500 }])
+})
+
+it('counts a payment that was corrected as it was: what was typed wrong is not given back', async () => {
+  const [noted] = (await readOrder(desk, order)).state.payments
+  if (noted === undefined) throw new RangeError('the order has a payment')
+  const [money, why] = [moneyOf({ amountCents: 4_500 }), sideOf('Counted again.')]
+  const of = { paymentId: noted.written.entryId, replaces: noted.money }
+  const corrected = { ...of, money: money.digest, method: 'card' as const, why: why.digest }
+  expect(await write(desk, 'payment.corrected', corrected, [money, why])).toMatchObject({
+    result: 'accepted',
+  })
+  const { body } = await desk.get(path('2026-01-12')).expect(200)
+  expect(body.movements).toMatchObject([4_000, -1_500, -4_000, 4_500].map((amountCents) => ({ amountCents })))
+  expect(body.totals).toEqual([{ method: 'card', receivedCents: 4_500, returnedCents: 1_500 }])
 })

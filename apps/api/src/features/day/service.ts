@@ -34,14 +34,17 @@ const placeOf = async (deps: Deps, { locationId, day }: Asked): Promise<Place> =
 const moneyOf = async (deps: Deps, { entries }: Ledger): Promise<MoneySides> =>
   moneySidesOf(entries, await sidesOf(deps, entries, new Set(['money'])))
 
+/** `isBack`: it is money given back, or corrects that; else it was received, or corrects what was. */
+type Counted = { readonly movement: DayMovement; readonly isBack: boolean }
+
 /** What was paid and given back at a place on its day, in the order in which it was noted. */
-const listMovements = async (deps: Deps, place: Place): Promise<DayMovement[]> => {
+const listMovements = async (deps: Deps, place: Place): Promise<Counted[]> => {
   const { staff, former } = await listStaff(deps)
   const names = new Map([...staff, ...former].map(({ id, name }) => [id, name]))
   const nameOf = ({ writtenBy }: Entry) =>
     writtenBy.kind === 'staff' ? (names.get(writtenBy.staffId) ?? '') : ''
   const orders = await store.listPaidOrders(deps.pool, place)
-  const movements: DayMovement[] = []
+  const movements: Counted[] = []
   for (const orderId of orders) {
     const ledger = await getLedger(deps, orderId)
     const money = await moneyOf(deps, ledger)
@@ -49,14 +52,16 @@ const listMovements = async (deps: Deps, place: Place): Promise<DayMovement[]> =
     for (const { entry, method, digest, takesBack } of paidIn(ledger.entries)) {
       if (dayOf(entry.receivedAt, place.timeZone) !== place.day) continue
       const cents = payment(money, digest)?.amountCents ?? null
-      movements.push({
+      const movement = {
         ...{ orderId, number, at: entry.receivedAt, by: nameOf(entry), method },
         amountCents: cents === null || !takesBack ? cents : 0 - cents,
         isCorrection: entry.kind === 'payment.corrected',
-      })
+      }
+      movements.push({ movement, isBack: (cents ?? 0) < 0 })
     }
   }
-  return movements.toSorted((one, other) => (one.at < other.at ? -1 : one.at > other.at ? 1 : 0))
+  const at = ({ movement }: Counted) => movement.at
+  return movements.toSorted((one, other) => (at(one) < at(other) ? -1 : at(one) > at(other) ? 1 : 0))
 }
 
 type Paid = {
@@ -87,7 +92,7 @@ const paidIn = (entries: readonly Entry[]): readonly Paid[] => {
 
 export const getDay = async (deps: Deps, asked: Asked) => {
   const place = await placeOf(deps, asked)
-  const movements = await listMovements(deps, place)
+  const counted = await listMovements(deps, place)
   const balances = []
   for (const { orderId, customer } of await store.listUnsettled(deps.pool, place)) {
     const ledger = await getLedger(deps, orderId)
@@ -102,19 +107,19 @@ export const getDay = async (deps: Deps, asked: Asked) => {
         givenBackCents: givenBackCents(ledger.state, sides) ?? 0,
       })
   }
-  const methods = [...new Set(movements.map(({ method }) => method))]
+  const methods = [...new Set(counted.map(({ movement }) => movement.method))]
+  const sumOf = (method: DayMovement['method'], wantsBack: boolean) =>
+    counted
+      .filter(({ movement, isBack }) => movement.method === method && isBack === wantsBack)
+      .reduce((sum, { movement }) => sum + (movement.amountCents ?? 0), 0)
   return {
-    movements,
-    totals: methods.map((method) => {
-      const sums = movements.flatMap((one) => (one.method === method ? (one.amountCents ?? 0) : []))
-      const sumOf = (isWanted: (cents: number) => boolean) =>
-        sums.filter(isWanted).reduce((sum, cents) => sum + cents, 0)
-      return {
-        method,
-        receivedCents: sumOf((cents) => cents > 0),
-        returnedCents: 0 - sumOf((cents) => cents < 0),
-      }
-    }),
+    movements: counted.map(({ movement }) => movement),
+    // What was typed wrong and corrected never moved: it is neither received nor given back.
+    totals: methods.map((method) => ({
+      method,
+      receivedCents: sumOf(method, false),
+      returnedCents: 0 - sumOf(method, true),
+    })),
     balances,
   }
 }
@@ -133,7 +138,7 @@ const columns = {
 export const exportDay = async (deps: Deps, asked: Asked): Promise<Uint8Array> => {
   const place = await placeOf(deps, asked)
   const rows = (await listMovements(deps, place)).map(
-    ({ number, at, by, method, amountCents, isCorrection }) => ({
+    ({ movement: { number, at, by, method, amountCents, isCorrection } }) => ({
       ...{ order: number, at: localInstant(at, place.timeZone), by, method },
       ...{ amount: amountCents, correction: isCorrection },
     }),

@@ -87,7 +87,12 @@ function DaySheet({ timeZone, ...query }: { locationId: string; day: string; tim
               {one.isCorrection ? ', correction' : ''}
             </span>{' '}
             {(one.amountCents ?? 0) > 0 ? (
-              <Button onClick={() => setGivingBack(one)}>Give money back</Button>
+              <Button
+                aria-label={`Give money back: ${one.number}, ${moneyWords(one.amountCents)}`}
+                onClick={() => setGivingBack(one)}
+              >
+                Give money back
+              </Button>
             ) : null}
           </p>
         ))}
