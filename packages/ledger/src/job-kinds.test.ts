@@ -1,11 +1,14 @@
 import type { Work } from '@bayledger/reckoning/estimate'
+import { planJob } from '@bayledger/reckoning/job-plan/plan-job'
+import { noDangers } from '@bayledger/reckoning/job-plan/tire-dangers'
 import type { SpecificationSheet } from '@bayledger/reckoning/sheet'
 import { roadPositions } from '@bayledger/reckoning/wheels'
 import { describe, expect, it } from 'vitest'
 import { withFullSizeSpare } from '../../reckoning/test-support/utility-sheet.ts'
 import { answersOf, decisionOf, issuePlan, oneSensorJob, workUntil } from '../test-support/one-sensor-job.ts'
-import { changedEstimate, closeStep, desk, lastOf, replanned } from '../test-support/refusals/setting.ts'
+import { bay, changedEstimate, closeStep, desk, lastOf, replanned } from '../test-support/refusals/setting.ts'
 import { tarn } from '../test-support/tarn.ts'
+import { authorizedBundles } from './questions/answers.ts'
 import {
   handBackGate,
   insecureWheels,
@@ -16,6 +19,7 @@ import {
   wheelStatus,
   wheelsThatCameOff,
 } from './questions/gates.ts'
+import { nextMoves } from './questions/moves.ts'
 
 const fiveAlike = withFullSizeSpare(tarn)
 const onEachWheel = (workOn: (wheel: (typeof roadPositions)[number]) => Work): Work[] =>
@@ -60,8 +64,30 @@ describe('a rotation', () => {
     expect(roadGate(pen.state()).map(({ code, wheel }) => [code, wheel])).toEqual([['wheel-unchecked', 'LR']])
     const from = roadPositions.map((wheel) => pen.state().work[wheel]?.mounted?.cameFrom)
     expect(from).toEqual(['LR', 'RR', 'LF', 'RF'])
-    expect(pen.state().closed['vehicle.rotation.tires']).toMatchObject({ kind: 'step.closed', value: 'done' })
+    expect(pen.state().closed['vehicle.rotation.tires']).toMatchObject({
+      kind: 'step.closed',
+      value: { arrows: [], sizes: {} },
+    })
     expect(pen.state().closed['LR.wheel.off']).toMatchObject({ kind: 'wheel.removed', value: null })
+  })
+
+  it('that the tires refuse is told to the desk, and goes on by a pattern that they allow', () => {
+    const pen = replanned([{ kind: 'rotate', pattern: 'rearward-cross' }])
+    const key = 'vehicle.rotation.tires'
+    const seen = { value: { arrows: [...roadPositions], sizes: {} } }
+    expect(closeStep<'step.closed'>(pen, key, seen)).toMatchObject({
+      code: 'ROTATION_NOT_ALLOWED',
+      values: { why: 'tires', allowed: ['front-to-back'] },
+    })
+    expect(closeStep(pen, 'LF.wheel.off')).toMatchObject({ code: 'STEP_OUT_OF_ORDER' })
+    pen.write('trouble.found', { stepKey: key, wheel: null, what: 'other', words: null }, bay)
+    expect(nextMoves(pen.state(), pen.now())[0]).toMatchObject({ mover: 'desk', code: 'wheel-parked' })
+
+    const bundleKey = authorizedBundles(pen.state())[0]?.bundleKey ?? ''
+    const works = [{ bundleKey, work: { kind: 'rotate', pattern: 'front-to-back' } as const }]
+    pen.write('plan.issued', { plan: planJob(tarn, works, 3, noDangers), decisionId: null }, { by: 'system' })
+    expect(closeStep<'step.closed'>(pen, key, seen)).toMatchObject({ admitted: true })
+    expect(closeStep(pen, 'LF.wheel.off')).toMatchObject({ code: 'STEP_OUT_OF_ORDER' })
   })
 
   it('that is no longer wanted lets the wheels back where they were, and still wants them safe', () => {

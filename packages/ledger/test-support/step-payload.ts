@@ -3,6 +3,7 @@ import type { Step } from '@bayledger/reckoning/step'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { lastOdometer } from '../src/questions/odometer.ts'
 import { pressureTargetFor } from '../src/questions/pressure-target.ts'
+import { patternOf } from '../src/questions/rotating-tires.ts'
 import type { Kind, PayloadOf } from '../src/registry.ts'
 import type { OrderState } from '../src/state.ts'
 import { agreedBy, gauge, lead, wrench } from './shop.ts'
@@ -159,10 +160,13 @@ export const closingOf = (state: OrderState, step: Step): Written => {
   }
 }
 
-const valueFor = ({ code }: Step): PayloadOf<'step.closed'>['value'] =>
-  code === 'balance-wheel'
-    ? { shows: 'figures', unit: 'oz', inner: 0.25, outer: 0, balancedAgain: false }
-    : 'done'
+const valueFor = (step: Step): PayloadOf<'step.closed'>['value'] => {
+  if (step.code === 'balance-wheel')
+    return { shows: 'figures', unit: 'oz', inner: 0.25, outer: 0, balancedAgain: false }
+  const pattern = patternOf(step)
+  if (pattern === null) return 'done'
+  return { arrows: [], sizes: pattern.startsWith('five') ? { SP: '235/60R18' } : {} }
+}
 
 /** The sensor that a wheel goes home with: its own, or the new one. */
 const idFor = (wheel: WheelPosition): string =>

@@ -209,6 +209,10 @@ const cases: { readonly [Code in AnyCode]: readonly RefusalValues[Code][] } = {
     { why: 'impossible', side: 'inner', found: 12.5, unit: 'oz', most: 12 },
     { why: 'over', side: 'outer', found: 14, unit: 'g', limitGrams: 10 },
   ],
+  ROTATION_NOT_ALLOWED: [
+    { why: 'in-words' },
+    { why: 'tires', refusals: [{ fault: 'directional', from: 'LF', to: 'RR' }], allowed: ['front-to-back'] },
+  ],
   ODOMETER_BACKWARDS: [{}],
   DRIVE_LONGER_THAN_ORDER: [{ minutes: 600, orderMinutes: 38 }],
   ODOMETER_IMPLAUSIBLE: [

@@ -1,4 +1,5 @@
 import { readySteps } from '@bayledger/ledger/questions/gates'
+import { patternOf } from '@bayledger/ledger/questions/rotating-tires'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import type { WrenchUsed } from '@bayledger/ledger/subjects/torque/kinds'
 import { sensorOf, studsOf, tiresOf } from '@bayledger/reckoning/sheet'
@@ -278,6 +279,8 @@ const usualValue = (pen: OrderPen, doing: Doing, step: Step): PayloadOf<'step.cl
       return `${step.figure?.kind === 'placard' ? step.figure.psi : 35} psi`
     case 'balance-wheel':
       return { shows: 'figures', unit: 'oz', inner: 0.25, outer: 0, balancedAgain: false }
+    case 'check-tires-for-rotation':
+      return patternOf(step) === null ? 'stopped: the desk knows' : { arrows: [], sizes: {} }
     case 'read-in-rim':
     case 'read-other-wheel':
       return parts[wheel]?.id ?? sensors?.ids[wheel] ?? 'no sensor'

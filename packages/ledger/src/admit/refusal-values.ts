@@ -13,6 +13,7 @@ import type { BundleNamed } from '../questions/named.ts'
 import type { OdometerDoubt } from '../questions/odometer.ts'
 import type { TargetRefusal } from '../questions/pressure-target.ts'
 import type { RepairUnjudged } from '../questions/puncture.ts'
+import type { RotationRefused } from '../questions/rotating-tires.ts'
 import type { NoSoundSpare } from '../questions/sound-spare.ts'
 import type { WorkBegan } from '../questions/work-began.ts'
 import type { Kind, PayloadOf } from '../registry.ts'
@@ -174,6 +175,7 @@ export type RefusalValues = {
   }
   readonly ROAD_GATE_CLOSED: OfGate
   readonly BALANCE_UNCLEAR: BalanceDoubt | { readonly why: 'in-words' }
+  readonly ROTATION_NOT_ALLOWED: ({ readonly why: 'tires' } & RotationRefused) | { readonly why: 'in-words' }
   readonly ODOMETER_BACKWARDS: NoValues
   /** Both in whole minutes or as typed. */
   readonly DRIVE_LONGER_THAN_ORDER: { readonly minutes: number; readonly orderMinutes: number }

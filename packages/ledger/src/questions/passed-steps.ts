@@ -46,5 +46,9 @@ export const isPassed = (state: OrderState, stepKey: string): boolean => {
   return step !== undefined && isSetAside(state, step)
 }
 
-/** Whether a step may be set aside. A tire that is opened is looked at inside, whatever its work is. */
-export const maySetAside = ({ code }: Step): boolean => code !== 'look-inside'
+/**
+ * Whether a step may be set aside. A tire that is opened is looked at inside, whatever its work is, and no wheel goes to
+ * another place before somebody has seen that its tire may.
+ */
+export const maySetAside = ({ code }: Step): boolean =>
+  code !== 'look-inside' && code !== 'check-tires-for-rotation'

@@ -1,5 +1,6 @@
 import type { Appended } from '../../src/append.ts'
 import { digestOf } from '../../src/digests.ts'
+import type { PayloadOf } from '../../src/registry.ts'
 import { answersOf, decisionOf, findingsOf, oneSensorJob, workUntil } from '../one-sensor-job.ts'
 import type { OrderPen } from '../order-pen.ts'
 import { wordsOf } from '../seeded-ids.ts'
@@ -19,6 +20,8 @@ import {
   withoutTorque,
 } from './setting.ts'
 
+const rotationKey = 'vehicle.rotation.tires'
+
 export const stepsRefusals: Refusals<
   | 'STEP_NOT_PLANNED'
   | 'STEP_OF_OTHER_KIND'
@@ -29,6 +32,7 @@ export const stepsRefusals: Refusals<
   | 'STEP_VALUE_MISSING'
   | 'SHEET_NOT_ON_FILE'
   | 'STEP_NOT_SET_ASIDE'
+  | 'ROTATION_NOT_ALLOWED'
   | 'FIGURE_MISSING'
   | 'FIGURE_UNVERIFIED'
   | 'FIGURE_CONFIRMED_BY_WRITER'
@@ -59,6 +63,14 @@ export const stepsRefusals: Refusals<
       'a look inside that was one from outside',
       () => closeStep<'tire.inspected'>(before('RR.tire.inside'), 'RR.tire.inside', { when: 'arrival' }),
       { why: 'other-moment', step: { stepKey: 'RR.tire.inside' } },
+    ],
+    [
+      'another step closed by what was seen before a rotation',
+      () =>
+        closeStep<'step.closed'>(before('RR.tire.open'), 'RR.tire.open', {
+          value: { arrows: [], sizes: {} },
+        }),
+      { why: 'other-kind', step: { stepKey: 'RR.tire.open' } },
     ],
   ],
   STEP_ALREADY_CLOSED: [
@@ -158,6 +170,28 @@ export const stepsRefusals: Refusals<
       () => setAside(before('RR.tire.open'), 'RR.tire.inside'),
       { step: { stepKey: 'RR.tire.inside' } },
     ],
+    [
+      'the look at the tires before a rotation',
+      () => setAside(replanned([{ kind: 'rotate', pattern: 'cross' }]), rotationKey),
+      { step: { stepKey: rotationKey } },
+    ],
+  ],
+  ROTATION_NOT_ALLOWED: [
+    ['a rotation that is allowed in words', () => rotated('every tire may go'), { why: 'in-words' }],
+    [
+      'tires with an arrow that would change sides',
+      () => rotated({ arrows: ['LF'], sizes: {} }),
+      {
+        why: 'tires',
+        refusals: [{ fault: 'directional', from: 'LF', to: 'RR' }],
+        allowed: ['front-to-back', 'forward-cross'],
+      },
+    ],
+    [
+      'a tire of another size than the sheet has',
+      () => rotated({ arrows: [], sizes: { RR: '225/65R17 102H' } }),
+      { why: 'tires', allowed: [] },
+    ],
   ],
   FIGURE_MISSING: [
     [
@@ -228,3 +262,6 @@ export const stepsRefusals: Refusals<
 
 const setAside = (pen: OrderPen, stepKey: string): Appended =>
   pen.attempt('step.set_aside', { stepKey, reason: wordsOf('why') }, bay)
+
+const rotated = (value: PayloadOf<'step.closed'>['value']): Appended =>
+  closeStep<'step.closed'>(replanned([{ kind: 'rotate', pattern: 'cross' }]), rotationKey, { value })

@@ -26,8 +26,8 @@ import { stepsAtHub, stepsOffHub } from './wheel-plan.ts'
  * works, the same sheet and the same dangers give the same plan, and keys never change from one plan to the next, so
  * that what is closed stays closed.
  *
- * @limits A rotation that the sheet refuses moves no wheel; its step says why. Where the tires refuse, see
- * `planRotation`.
+ * @limits A rotation that the sheet refuses moves no wheel; its step says why. What the tires themselves
+ * refuse is found at that step (`rotationRefusals`).
  * @source Steps and their order: common practice, no source. Figures: the sheet, where the vehicle maker's governs.
  */
 export const planJob = (

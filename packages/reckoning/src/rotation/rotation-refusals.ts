@@ -1,16 +1,29 @@
-import { type TireSize, tireSizeText } from '../tire/tire-size.ts'
+import { compareSizes } from '../tire/compare-sizes.ts'
+import { isPassengerTire } from '../tire/load-class-change.ts'
+import type { TireSize } from '../tire/tire-size.ts'
 import type { WheelPosition } from '../wheels.ts'
 import { cameFrom, type Moves, movedPlaces } from './moves.ts'
-import type { RotatingWheel } from './rotating-wheel.ts'
+
+/** What of a tire decides where it may go. */
+export type RotatingTire = {
+  readonly size: TireSize
+  /** It has an arrow on its sidewall and rolls one way only. */
+  readonly directional: boolean
+  /** A temporary spare: for the way to the shop, not for a rotation. */
+  readonly temporary: boolean
+}
+
+/** `null`: nobody knows its size. */
+export type TiresByPlace = Readonly<Record<WheelPosition, RotatingTire | null>>
 
 /** Why the wheel of one place may not go to another. */
 export type RotationRefusal = { readonly from: WheelPosition; readonly to: WheelPosition } & (
-  | { readonly fault: 'wheel-not-known' | 'temporary-spare'; readonly place: WheelPosition }
+  | { readonly fault: 'size-not-known'; readonly place: WheelPosition }
+  | { readonly fault: 'temporary-spare'; readonly place: WheelPosition }
   | { readonly fault: 'directional' }
-  | { readonly fault: 'size-differs' | 'load-lower'; readonly goes: TireSize; readonly stood: TireSize }
+  | { readonly fault: 'size-differs'; readonly goes: TireSize; readonly stood: TireSize }
+  | { readonly fault: 'load-lower'; readonly goes: TireSize; readonly stood: TireSize }
 )
-
-export type WheelsByPlace = Readonly<Record<WheelPosition, RotatingWheel | null>>
 
 /**
  * Every reason why the tires do not allow some moves; none where they may be made. The vehicle maker's own instructions
@@ -22,35 +35,33 @@ export type WheelsByPlace = Readonly<Record<WheelPosition, RotatingWheel | null>
  * @source Common practice, no source: arrows on sidewalls, sizes by axle, and the speed and distance limits printed on
  * temporary spares.
  */
-export const rotationRefusals = (moves: Moves, wheels: WheelsByPlace): RotationRefusal[] =>
+export const rotationRefusals = (moves: Moves, tires: TiresByPlace): RotationRefusal[] =>
   movedPlaces(moves).flatMap((to): RotationRefusal[] => {
     const from = cameFrom(moves, to)
-    const goes = wheels[from]
-    const stood = wheels[to]
+    const goes = tires[from]
+    const stood = tires[to]
     if (goes === null || stood === null)
-      return [{ fault: 'wheel-not-known', from, to, place: goes === null ? from : to }]
+      return [{ fault: 'size-not-known', from, to, place: goes === null ? from : to }]
     const refusals: RotationRefusal[] = []
-    if (goes.tire.temporary || stood.tire.temporary)
-      refusals.push({ fault: 'temporary-spare', from, to, place: goes.tire.temporary ? from : to })
-    if (goes.tire.directional && sideOf(from) !== sideOf(to))
-      refusals.push({ fault: 'directional', from, to })
-    const fault = sizeFault(goes.tire.size, stood.tire.size)
-    if (fault !== null) refusals.push({ fault, from, to, goes: goes.tire.size, stood: stood.tire.size })
+    if (goes.temporary || stood.temporary)
+      refusals.push({ fault: 'temporary-spare', from, to, place: goes.temporary ? from : to })
+    if (goes.directional && sideOf(from) !== sideOf(to)) refusals.push({ fault: 'directional', from, to })
+    const fault = sizeFault(goes.size, stood.size)
+    if (fault !== null) refusals.push({ fault, from, to, goes: goes.size, stood: stood.size })
     return refusals
   })
 
 const sizeFault = (goes: TireSize, stood: TireSize): 'size-differs' | 'load-lower' | null => {
-  if (dimensionsOf(goes) !== dimensionsOf(stood)) return 'size-differs'
-  return carriesLess(goes, stood) ? 'load-lower' : null
+  const { isOtherSize, loadIndexApart } = compareSizes(stood, goes)
+  if (isOtherSize || goes.runFlat !== stood.runFlat) return 'size-differs'
+  return loadIndexApart === null ? markFault(goes, stood) : loadIndexApart < 0 ? 'load-lower' : null
 }
 
-const dimensionsOf = (size: TireSize): string => tireSizeText({ ...size, service: null, loadMark: null })
-
-/** Standard load is also where nothing is printed. */
-const carriesLess = (goes: TireSize, stood: TireSize): boolean =>
-  goes.service !== null && stood.service !== null
-    ? goes.service.loadIndex < stood.service.loadIndex
-    : (goes.loadMark ?? 'SL') !== (stood.loadMark ?? 'SL')
+/** A passenger tire without a mark is for standard load; of any other tire nothing printed says nothing. */
+const markFault = (goes: TireSize, stood: TireSize): 'load-lower' | null => {
+  const [mark, before] = [goes, stood].map((size) => size.loadMark ?? (isPassengerTire(size) ? 'SL' : null))
+  return mark !== null && before !== null && mark !== before ? 'load-lower' : null
+}
 
 const sideOf = (position: WheelPosition): 'left' | 'right' | 'none' =>
   position === 'SP' ? 'none' : position === 'LF' || position === 'LR' ? 'left' : 'right'

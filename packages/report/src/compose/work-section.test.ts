@@ -1,3 +1,4 @@
+import type { PayloadOf } from '@bayledger/ledger/registry'
 import type { BalanceLeft } from '@bayledger/reckoning/wheel/balance-left'
 import { describe, expect, it } from 'vitest'
 import { reportContext } from '../../test-support/worked-context.ts'
@@ -22,7 +23,7 @@ const step = {
 }
 
 /** The rows of what was written down by hand; `null` where there is no such table. */
-const byHand = (value: string | BalanceLeft | null) => {
+const byHand = (value: PayloadOf<'step.closed'>['value']) => {
   const { plan } = workedState
   if (!plan) throw new RangeError('the worked order has a plan')
   const { blocks } = workSection(
@@ -59,5 +60,13 @@ describe('what was written down by hand', () => {
       text: '0.25 oz left on the inner side, 0.5 oz on the outer: over the usual 10 g a side, after it was balanced again',
     })
     expect(recorded({ shows: 'no-figure' })).toMatchObject({ text: 'the machine shows no figure' })
+  })
+
+  it('says which tires have an arrow before a rotation, and the sizes that were read', () => {
+    const recorded = (value: PayloadOf<'step.closed'>['value']) => byHand(value)?.[0]?.[2]
+    expect(recorded({ arrows: [], sizes: {} })).toMatchObject({ text: 'no tire has an arrow' })
+    expect(recorded({ arrows: ['RR', 'LF'], sizes: { LR: '235/60R18 103H' } })).toMatchObject({
+      text: 'arrow, rolls one way only: LF, RR; size read on LR: 235/60R18 103H',
+    })
   })
 })

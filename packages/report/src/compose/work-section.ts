@@ -1,5 +1,5 @@
-import type { OrderState, WheelWork } from '@bayledger/ledger/state'
-import { type BalanceLeft, balancedFor, overLimit } from '@bayledger/reckoning/wheel/balance-left'
+import type { Closing, OrderState, WheelWork } from '@bayledger/ledger/state'
+import { balancedFor, overLimit } from '@bayledger/reckoning/wheel/balance-left'
 import { inReadingOrder, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { stepDoes } from '@bayledger/wording/steps'
 import type { Block, Row, Section } from '../content.ts'
@@ -31,7 +31,7 @@ export const workSection = (state: OrderState, context: Spoken): Section => {
   return { title: says(context).title, blocks }
 }
 
-/** Values of steps that no column above has: core torque, the read in the open tire, where a leak was, what balancing left. */
+/** Values of steps that no column above has: core torque, the read in the open tire, where a leak was, what balancing left, which tires have an arrow. */
 const byHand = (state: OrderState, context: Spoken): Block[] => {
   const rows = (state.plan?.plan.steps ?? []).flatMap((step): Row[] => {
     const closing = state.closed[step.stepKey]
@@ -42,11 +42,7 @@ const byHand = (state: OrderState, context: Spoken): Block[] => {
             cells: [
               words(step.wheel ?? says(context).vehicle),
               words(stepDoes(context.language.steps, step)),
-              words(
-                typeof closing.value === 'string'
-                  ? closing.value
-                  : leftWords(state, context, step.wheel, closing.value),
-              ),
+              words(recordedWords(state, context, step.wheel, closing.value)),
             ],
           },
         ]
@@ -55,16 +51,17 @@ const byHand = (state: OrderState, context: Spoken): Block[] => {
   return rows.length === 0 ? [] : [table(says(context).byHand, { wheel: 12, step: 44, recorded: 44 }, rows)]
 }
 
-const leftWords = (
+const recordedWords = (
   state: OrderState,
   context: Spoken,
   wheel: WheelPosition | null,
-  left: BalanceLeft,
-): string =>
-  says(context).balance(
-    left,
-    overLimit(left, balancedFor(state.sheet?.sheet, wheel ?? 'SP'))?.limitGrams ?? null,
-  )
+  value: NonNullable<Closing['value']>,
+): string => {
+  if (typeof value === 'string') return value
+  if ('arrows' in value) return says(context).tires(value)
+  const over = overLimit(value, balancedFor(state.sheet?.sheet, wheel ?? 'SP'))
+  return says(context).balance(value, over?.limitGrams ?? null)
+}
 
 const workRow = (context: Spoken, wheel: WheelPosition, work: WheelWork): Row => {
   const none = words(says(context).noneFitted)

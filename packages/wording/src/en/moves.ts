@@ -43,7 +43,9 @@ export const moves: MovesWording = {
   'wheel-off': (wheel) => `${The(wheel, 'wheel')} is off.`,
   'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is on and not torqued.`,
   'wheel-parked': (wheel, { what }) =>
-    `${The(wheel, 'wheel')} is parked, ${uncapitalized(troubles.names[what])}: decide with the customer.`,
+    wheel === null
+      ? 'The bay has stopped the work: read why, and decide with the customer.'
+      : `${The(wheel, 'wheel')} is parked, ${uncapitalized(troubles.names[what])}: decide with the customer.`,
   'handle-with-care': (_wheel, { danger, wheels: where }) => {
     const tire = where.length === 0 ? 'a tire' : `the ${wheelList(wheels, where)} tire`
     return danger === 'sealant'

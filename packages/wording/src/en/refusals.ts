@@ -5,20 +5,22 @@ import type { FindingCode } from '@bayledger/reckoning/diagnosis/finding-codes'
 import { settledBy } from '@bayledger/reckoning/diagnosis/settlement'
 import type { SafetyFigure } from '@bayledger/reckoning/sheet'
 import type { StepNamed } from '@bayledger/reckoning/step'
-import { gramsFromOunces } from '@bayledger/reckoning/wheel/imbalance'
 import { bundleTitle } from '../bundles.ts'
 import { gateWords } from '../gates.ts'
 import type { RefusalsWording } from '../refusals.ts'
 import { stepDoes } from '../steps.ts'
+import { balanceUnclear } from './balance-unclear.ts'
 import { bundles } from './bundles.ts'
 import { comebacksNotJudged, unclearCovers } from './comeback-refusals.ts'
 import { findingActions } from './finding-actions.ts'
 import { findingTitles } from './finding-titles.ts'
 import { gates } from './gates.ts'
+import { odometerImplausible } from './odometer-implausible.ts'
 import { partRefusals } from './part-refusals.ts'
 import { pressureTargets } from './pressure-targets.ts'
 import { repairDoubts } from './repair-doubts.ts'
 import { reportMoney } from './report/money.ts'
+import { stillAllowed, tiresRefuse } from './rotation-refusals.ts'
 import { steps } from './steps.ts'
 import { parkedWords } from './troubles.ts'
 import { wheels } from './wheels.ts'
@@ -91,9 +93,6 @@ const contradictedHoles: Readonly<
     `Two holes of the ${wheel} tire run into one another, so their repair units overlap. Measure the distance again.`,
 }
 
-/** "10 g (0.35 oz)" */
-const usualLimit = (grams: number): string => `${grams} g (${(grams / gramsFromOunces(1)).toFixed(2)} oz)`
-
 export const refusals: RefusalsWording = {
   ENTRY_ID_REUSED: () =>
     'Another entry already has this id, with other content. Write this one again; both will be kept.',
@@ -149,7 +148,9 @@ export const refusals: RefusalsWording = {
   SHEET_NOT_ON_FILE: () =>
     'The specification sheet differs from the one on file. Load the page again and choose the sheet again.',
   STEP_NOT_SET_ASIDE: ({ step }) =>
-    `The step "${named(step)}" cannot be set aside: a tire that is opened is looked at. If it stays closed, set aside its opening.`,
+    step.code === 'check-tires-for-rotation'
+      ? 'No wheel goes to another place before somebody has seen that its tire may. If the tires do not allow it, tell the desk.'
+      : `The step "${named(step)}" cannot be set aside: a tire that is opened is looked at. If it stays closed, set aside its opening.`,
   FIGURE_MISSING: ({ figure }) =>
     `Nobody has entered the ${figures[figure]} of this kind of vehicle yet. Enter it from its source, then a second person confirms it.`,
   FIGURE_UNVERIFIED: ({ figure }) =>
@@ -323,16 +324,11 @@ export const refusals: RefusalsWording = {
   ROAD_GATE_CLOSED: ({ reason }) => `The vehicle may not move on the road. ${gateWords(gates, reason)}`,
   DRIVE_LONGER_THAN_ORDER: ({ minutes, orderMinutes }) =>
     `A drive of ${minutes} minutes is longer than this order is open: ${orderMinutes} minutes. Type the minutes of this drive again.`,
-  BALANCE_UNCLEAR: (doubt) => {
-    switch (doubt.why) {
-      case 'in-words':
-        return 'What is left after balancing is recorded as the machine shows it: each side in ounces or grams. Record it again.'
-      case 'impossible':
-        return `${doubt.found} ${doubt.unit} on the ${doubt.side} side is more than a balancer shows: at most ${doubt.most} ${doubt.unit}. Read the machine again.`
-      case 'over':
-        return `${doubt.found} ${doubt.unit} on the ${doubt.side} side is over the ${usualLimit(doubt.limitGrams)} that a side may usually have. Balance the wheel again. If it stays over it, record that it was balanced again; the vehicle maker’s own limit governs.`
-    }
-  },
+  BALANCE_UNCLEAR: balanceUnclear,
+  ROTATION_NOT_ALLOWED: (values) =>
+    values.why === 'in-words'
+      ? 'Before a rotation it is recorded which tires have an arrow and which are of another size. Record it again.'
+      : `The tires do not allow this rotation. ${tiresRefuse(values.refusals)} ${stillAllowed(values.allowed)} Move no wheel; tell the desk.`,
   ODOMETER_BACKWARDS: () =>
     'The odometer reads less after the drive than before it, or in another unit. Read both again.',
   VEHICLE_OF_ANOTHER_CUSTOMER: () =>
@@ -342,28 +338,7 @@ export const refusals: RefusalsWording = {
   COMEBACK_OF_ANOTHER_VEHICLE: () =>
     'The earlier order is not of this vehicle. Open the order from the page of the vehicle that came back, or without the earlier one.',
   COMEBACK_NOT_JUDGED: ({ why }) => comebacksNotJudged[why],
-  ODOMETER_IMPLAUSIBLE: ({ why, read, before, daysAgo = null }) => {
-    const figure = (distance: typeof read) => `${distance.value.toLocaleString('en-US')} ${distance.unit}`
-    // Days are rounded up: one is a visit of today or yesterday.
-    const visit =
-      daysAgo === null ? 'before' : daysAgo <= 1 ? 'within the last day' : `at a visit ${daysAgo} days ago`
-    switch (why) {
-      case 'impossible':
-        return `${figure(read)} is what a display shows at its end. Read the odometer again, or leave it empty if nobody can read it.`
-      case 'backwards':
-        return `The odometer read ${before === null ? 'more' : figure(before)} before, and ${figure(read)} is less. Read it again.`
-      case 'beyond-drive':
-        return `It read ${before === null ? 'less' : figure(before)} later in this visit, so it did not come with ${figure(read)}. Read it again, or correct the later reading.`
-      case 'lower':
-        return `The odometer read ${before === null ? 'more' : figure(before)} ${visit}, and ${figure(read)} is less. Read it again and confirm it: another instrument may have been fitted since.`
-      case 'nines':
-        return `${figure(read)} is nothing but nines. Read the odometer again and confirm it.`
-      case 'unlikely':
-        return before === null || read.value < before.value
-          ? `${figure(read)} is more than nearly any vehicle reads. Read the odometer again and confirm it.`
-          : `${figure(read)} is far more than ${figure(before)}, which it read ${visit}. Read the odometer again and confirm it.`
-    }
-  },
+  ODOMETER_IMPLAUSIBLE: odometerImplausible,
   PAYMENT_UNKNOWN: () =>
     'This order has no such payment, or it was corrected since. Load the order again and correct what it shows.',
   PAYMENT_CHANGES_NOTHING: () => 'The payment already says this. Change its amount or how it was paid.',

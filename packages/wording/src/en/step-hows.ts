@@ -80,7 +80,7 @@ export const stepHows: StepsWording['how'] = {
   'check-tires-for-rotation': ({ values }) =>
     values.doubts.length > 0
       ? `Not ${patterns[values.pattern]}: ${joined(...values.doubts.map((doubt) => doubts[doubt]))} Move nothing; tell the desk.`
-      : `Planned: ${patterns[values.pattern]}. Arrows that roll one way only, sizes, load marks, a spare's limits: each tire must be right for its new place. If one is not, stop. The vehicle maker's pattern governs.`,
+      : `Planned: ${patterns[values.pattern]}. Look at every sidewall: an arrow means that the tire rolls one way only; read size and load index. Each tire must be right for its new place. The vehicle maker's pattern governs.`,
   'take-spare-out': 'Mark the tire SP. Full-size, of the same kind as the others, no damage, its age read.',
   'take-sound-spare-out':
     'No damage, no bulge, tread left, seats right for these fasteners. Mark it SP. Record the limits that its sidewall prints. Damaged or worn: press Not right; the vehicle is towed.',

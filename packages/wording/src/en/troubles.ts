@@ -69,6 +69,6 @@ const waits: Readonly<Record<Parked['waitsFor'], string>> = {
 export const parkedWords = (wheel: WheelPosition | null, { what, waitsFor }: Parked): string => {
   const found = uncapitalized(troubles.names[what])
   return wheel === null
-    ? `Work is stopped: ${found}. ${waits[waitsFor]}`
+    ? `Work is stopped. ${waits[waitsFor]}`
     : `The ${wheels.names[wheel]} wheel is parked: ${found}. ${waits[waitsFor]}`
 }

@@ -1,3 +1,4 @@
+import type { TiresSeen } from '@bayledger/ledger/subjects/work/tires-seen'
 import type { BalanceLeft } from '@bayledger/reckoning/wheel/balance-left'
 import type { TableWording } from './table.ts'
 
@@ -20,4 +21,6 @@ export type ReportWorkWording = {
   readonly vehicle: string
   /** `over`: grams that a side may usually have and one has more than; `null` where neither does. */
   readonly balance: (left: BalanceLeft, over: number | null) => string
+  /** What was seen of the tires before a rotation. */
+  readonly tires: (seen: TiresSeen) => string
 }

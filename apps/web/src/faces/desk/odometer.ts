@@ -1,7 +1,7 @@
 import { getLastOdometer } from '@bayledger/contract/orders'
 import { type OdometerDoubt, odometerDoubt } from '@bayledger/ledger/questions/odometer'
 import { isConfirmable, type OdometerBefore } from '@bayledger/reckoning/vehicle/judge-odometer'
-import { refusals } from '@bayledger/wording/en/refusals'
+import { odometerImplausible } from '@bayledger/wording/en/odometer-implausible'
 import { useQuery } from '@tanstack/react-query'
 import { call } from '../../lib/api-client.ts'
 import { odometerFaults } from '../../lib/fault-words.ts'
@@ -25,7 +25,7 @@ export const odometerFault = (
   if (typed === 'unreadable' || (typed !== null && typed < 0)) return odometerFaults.noFigure
   const read = odometerRead(typed)
   const doubt = read && judge(read, confirmed)
-  return doubt ? refusals.ODOMETER_IMPLAUSIBLE(doubt) : undefined
+  return doubt ? odometerImplausible(doubt) : undefined
 }
 
 /** Whether the typed figure is one that a person confirms. */

@@ -19,6 +19,7 @@ import { PlanVersion1, planToVersion2 } from './plan-version-1.ts'
 import { PlanVersion2, planToVersion3 } from './plan-version-2.ts'
 import { PlanVersion3, planToVersion4 } from './plan-version-3.ts'
 import { PlanVersion4, planToVersion5 } from './plan-version-4.ts'
+import { TiresSeen } from './tires-seen.ts'
 
 const relearn = {
   stepKey: StepKey,
@@ -171,14 +172,22 @@ export const workKinds = {
     ],
     roles,
   }),
-  /** `value`: of a balanced wheel its figures, of other steps words. */
+  /** `value`: of a balanced wheel its figures, of a rotation what the tires say, of other steps words. */
   'step.closed': kind(
-    z.strictObject({ stepKey: StepKey, value: z.nullable(z.union([plainText(120), BalanceLeft])) }),
+    z.strictObject({
+      stepKey: StepKey,
+      value: z.nullable(z.union([plainText(120), BalanceLeft, TiresSeen])),
+    }),
     {
       earlier: [
         earlierVersion(
           z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }),
           closingToVersion2,
+        ),
+        // What was said of a rotation until then stays the words that it was.
+        earlierVersion(
+          z.strictObject({ stepKey: StepKey, value: z.nullable(z.union([plainText(120), BalanceLeft])) }),
+          (payload) => payload,
         ),
       ],
       roles: bayRoles,

@@ -9,7 +9,8 @@ import {
 import { idKey } from '@bayledger/reckoning/sensor/sensor-id'
 import { sensorNeed } from '@bayledger/reckoning/sensor/sensor-need'
 import { isMissing, sensorOf, tiresOf } from '@bayledger/reckoning/sheet'
-import { namedStep } from '@bayledger/reckoning/step'
+import { namedStep, type Step } from '@bayledger/reckoning/step'
+import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import { gaugeKilopascals, millimeters } from '@bayledger/reckoning/units/measured'
 import { inKilopascals } from '@bayledger/reckoning/units/pressure-units'
 import { balanceDoubt, balancedFor } from '@bayledger/reckoning/wheel/balance-left'
@@ -21,8 +22,10 @@ import type { Rules } from '../../admit/rule.ts'
 import { fitsInto, orderMinutes } from '../../questions/drive-clock.ts'
 import { driveOdometerDoubt } from '../../questions/odometer.ts'
 import { overTargetPsi, pressureTargetFor } from '../../questions/pressure-target.ts'
+import { patternOf, rotationRefused } from '../../questions/rotating-tires.ts'
 import { tireTroubleAt } from '../../questions/troubles.ts'
 import { roadShut } from '../../questions/why-not.ts'
+import type { PayloadOf } from '../../registry.ts'
 import type { OrderState } from '../../state.ts'
 import { correctedPressure } from '../arrival/corrected-pressure.ts'
 import { knownGauge } from '../arrival/rules.ts'
@@ -144,12 +147,7 @@ export const workRules: Rules<keyof typeof workKinds> = {
   'step.closed': [
     (state, { payload: { stepKey, value } }) => {
       const step = state.plan?.plan.steps.find((one) => one.stepKey === stepKey)
-      if (!step || value === null) return null
-      const isBalance = step.code === 'balance-wheel'
-      if (typeof value === 'string') return isBalance ? refuse('BALANCE_UNCLEAR', { why: 'in-words' }) : null
-      if (!isBalance) return refuse('STEP_OF_OTHER_KIND', { why: 'other-kind', step: namedStep(step) })
-      const doubt = balanceDoubt(value, balancedFor(state.sheet?.sheet, step.wheel ?? 'SP'))
-      return doubt && refuse('BALANCE_UNCLEAR', doubt)
+      return step && value !== null ? valueRefused(state, step, value) : null
     },
   ],
   'drive.done': [
@@ -172,6 +170,31 @@ export const workRules: Rules<keyof typeof workKinds> = {
   'sensor.broken': [],
   'leak.checked': [],
   'step.set_aside': [],
+}
+
+const valueRefused = (
+  state: OrderState,
+  step: Step,
+  value: NonNullable<PayloadOf<'step.closed'>['value']>,
+): Refusal | null => {
+  const isBalance = step.code === 'balance-wheel'
+  const pattern = patternOf(step)
+  if (typeof value === 'string') {
+    if (isBalance) return refuse('BALANCE_UNCLEAR', { why: 'in-words' })
+    return pattern === null ? null : refuse('ROTATION_NOT_ALLOWED', { why: 'in-words' })
+  }
+  if ('shows' in value) {
+    if (!isBalance) return refuse('STEP_OF_OTHER_KIND', { why: 'other-kind', step: namedStep(step) })
+    const doubt = balanceDoubt(value, balancedFor(state.sheet?.sheet, step.wheel ?? 'SP'))
+    return doubt && refuse('BALANCE_UNCLEAR', doubt)
+  }
+  if (pattern === null) return refuse('STEP_OF_OTHER_KIND', { why: 'other-kind', step: namedStep(step) })
+  for (const wheel of readingOrder) {
+    const found = value.sizes[wheel]
+    if (found !== undefined && !readTireSize(found).ok) return refuse('TIRE_SIZE_UNREAD', { wheel, found })
+  }
+  const refused = rotationRefused(state, pattern, value)
+  return refused && refuse('ROTATION_NOT_ALLOWED', { why: 'tires', ...refused })
 }
 
 /** What speaks against a part by any of what is known of it, each aspect once. */

@@ -1,3 +1,4 @@
+import { inReadingOrder, readingOrder } from '@bayledger/reckoning/wheels'
 import type { ReportWorkWording } from '../../report/work.ts'
 import { reportCells } from './cells.ts'
 
@@ -35,4 +36,11 @@ export const reportWork: ReportWorkWording = {
       : `${left.inner} ${left.unit} left on the inner side, ${left.outer} ${left.unit} on the outer${
           over === null ? '' : `: over the usual ${over} g a side, after it was balanced again`
         }`,
+  tires: ({ arrows, sizes }) =>
+    [
+      arrows.length === 0
+        ? 'no tire has an arrow'
+        : `arrow, rolls one way only: ${inReadingOrder(arrows).join(', ')}`,
+      ...readingOrder.flatMap((wheel) => (sizes[wheel] ? [`size read on ${wheel}: ${sizes[wheel]}`] : [])),
+    ].join('; '),
 }

@@ -1,3 +1,4 @@
+import { inReadingOrder, readingOrder } from '@bayledger/reckoning/wheels'
 import type { ReportWorkWording } from '../../report/work.ts'
 import { reportCells } from './cells.ts'
 
@@ -37,4 +38,11 @@ export const reportWork: ReportWorkWording = {
             ? ''
             : `: más de los ${over} g por lado que son usuales, después de balancearla otra vez`
         }`,
+  tires: ({ arrows, sizes }) =>
+    [
+      arrows.length === 0
+        ? 'ninguna llanta tiene flecha'
+        : `con flecha, rueda en un solo sentido: ${inReadingOrder(arrows).join(', ')}`,
+      ...readingOrder.flatMap((wheel) => (sizes[wheel] ? [`medida leída en ${wheel}: ${sizes[wheel]}`] : [])),
+    ].join('; '),
 }

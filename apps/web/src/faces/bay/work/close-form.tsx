@@ -1,13 +1,12 @@
 import { Suspense } from 'react'
 import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
-import { useDraft } from '../form/draft-store.ts'
 import { StepScreen } from '../form/step-screen.tsx'
 import { useRecord } from '../record/use-record.ts'
 import { closingWords } from './closing-words.ts'
 import { FigureButton } from './figure-standing.tsx'
 import { BalanceForm } from './lazy-balance-form.ts'
-import { RotationLook } from './lazy-rotation-look.ts'
+import { RotationStep } from './lazy-rotation-step.ts'
 import { StepFigureView } from './step-figure.tsx'
 import { cautionWords, howWords, stepTitle, undoWords } from './step-words.ts'
 import type { WorkFormProps } from './work-form.ts'
@@ -17,19 +16,16 @@ import { WorkRows } from './work-rows.tsx'
 export function CloseForm(props: WorkFormProps) {
   const { state, step, onDone, onFigure } = props
   const { record, busy, problem } = useRecord(state.orderId)
-  const seen = useDraft(`${state.orderId}/${step.stepKey}/seen`, false)
-  const pattern =
-    step.code === 'check-tires-for-rotation' && step.values?.doubts.length === 0 ? step.values.pattern : null
   if (step.code === 'balance-wheel')
     return (
       <Suspense fallback={null}>
         <BalanceForm {...props} />
       </Suspense>
     )
-  if (pattern !== null && !seen.draft)
+  if (step.code === 'check-tires-for-rotation' && step.values?.doubts.length === 0)
     return (
       <Suspense fallback={null}>
-        <RotationLook state={state} step={step} pattern={pattern} onSeen={() => seen.change(true)} />
+        <RotationStep {...props} pattern={step.values.pattern} />
       </Suspense>
     )
   if (step.needs.includes('value'))
@@ -46,9 +42,6 @@ export function CloseForm(props: WorkFormProps) {
             fault: (text) => tooLong(text, 120),
           },
         ]}
-        {...(pattern === null
-          ? {}
-          : { beside: <Button onClick={() => seen.change(false)}>See where each goes</Button> })}
         // A word of the shop that is picked says all there is to say; undo takes it back.
         recordsItself
         recordWord="Done: record"

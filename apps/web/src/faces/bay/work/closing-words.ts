@@ -24,7 +24,7 @@ const usual: Partial<Readonly<Record<Step['code'], readonly string[]>>> = {
   'seat-in-restraint': [`nothing seen or heard at ${restraintStopPsi} psi, beads seated`],
   'repair-fastener': ['stud and nut renewed', 'nut renewed', 'bolt renewed', 'thread repaired'],
   'repair-leak': ['plug and patch together', 'bead cleaned and sealed', 'stem parts renewed'],
-  'check-tires-for-rotation': ['every tire may go where it is to go', 'stopped: the desk knows'],
+  'check-tires-for-rotation': ['stopped: the desk knows'],
   'torque-core': ['to the valve maker’s figure'],
   'put-core-back': ['to the valve maker’s figure'],
   'renew-stem': ['stem, core and cap renewed'],

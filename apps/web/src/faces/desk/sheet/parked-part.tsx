@@ -41,7 +41,11 @@ export function ParkedPart({ order }: OrderPart) {
     return words === null ? null : order.personalText(words)
   }
   return (
-    <Section title="Not right" id="not-right" note="the wheel is parked">
+    <Section
+      title="Not right"
+      id="not-right"
+      note={parked.some(({ wheel }) => wheel !== null) ? 'the wheel is parked' : 'work is stopped'}
+    >
       {parked.map(({ wheel, written, ...trouble }) => {
         const said = saidOf(written.entryId)
         return (
