@@ -6,10 +6,8 @@ import { patternMoves, type RotationPattern } from '@bayledger/reckoning/rotatio
 import { tiresOf } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
 import { Button } from '../../../ui/button.tsx'
-import type { RowValues } from '../../../ui/rows/rows.ts'
 import { useDraft } from '../form/draft-store.ts'
 import { type RowDraft, RowForm } from '../form/row-form.tsx'
-import { rowsOpen } from '../form/rows.ts'
 import { useRecord } from '../record/use-record.ts'
 import { RotationLook } from './rotation-look.tsx'
 import { RotationRefusal } from './rotation-refusal.tsx'
@@ -23,23 +21,24 @@ export function RotationStep({ state, step, pattern, onDone }: WorkFormProps & {
   const key = `${state.orderId}/${step.stepKey}`
   const seen = useDraft(`${key}/${pattern}`, false)
   const filled = useDraft<RowDraft>(`${key}/tires`, { values: {}, active: null })
+  const refused = useDraft(`${key}/refused`, false)
   const asked = tiresAsked(state, pattern)
-  const refusedBy = (values: RowValues) => {
-    const tires = rowsOpen(rotationRows(values, asked), values).length === 0 && tiresSeenOf(values, asked)
-    return tires ? rotationRefused(state, pattern, tires) : null
-  }
-  const refused = refusedBy(filled.draft.values)
+  const tires = tiresSeenOf(filled.draft.values, asked)
+  const against = refused.draft && tires ? rotationRefused(state, pattern, tires) : null
   if (!seen.draft)
     return <RotationLook state={state} step={step} pattern={pattern} onSeen={() => seen.change(true)} />
-  if (refused !== null)
+  if (against !== null)
     return (
       <RotationRefusal
         state={state}
         step={step}
         pattern={pattern}
-        refused={refused}
+        refused={against}
         isTold={isTold(state, step)}
-        onAgain={filled.discard}
+        onAgain={() => {
+          refused.discard()
+          filled.discard()
+        }}
       />
     )
   return (
@@ -52,12 +51,15 @@ export function RotationStep({ state, step, pattern, onDone }: WorkFormProps & {
       caution={cautionWords(step)}
       rows={(values) => rotationRows(values, asked)}
       recordWord="Done: record"
-      whyNot={(values) => (refusedBy(values) === null ? undefined : 'The tires do not allow it.')}
       busy={busy}
       problem={problem}
       onRecord={async (values, form) => {
         const value = tiresSeenOf(values, asked)
         if (value === null) return false
+        if (rotationRefused(state, pattern, value) !== null) {
+          refused.change(true)
+          return false
+        }
         const isTaken = await record('step.closed', { stepKey: step.stepKey, value }, undoWords(step), form)
         if (isTaken) onDone()
         return isTaken
