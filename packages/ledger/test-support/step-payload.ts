@@ -1,4 +1,4 @@
-import type { Surroundings } from '@bayledger/reckoning/sheet'
+import { type Surroundings, tiresOf } from '@bayledger/reckoning/sheet'
 import type { Step } from '@bayledger/reckoning/step'
 import { roadPositions, type WheelPosition } from '@bayledger/reckoning/wheels'
 import { lastOdometer } from '../src/questions/odometer.ts'
@@ -155,17 +155,22 @@ export const closingOf = (state: OrderState, step: Step): Written => {
     case 'step.closed':
       return {
         kind: 'step.closed',
-        payload: { stepKey, value: step.needs.includes('value') ? valueFor(step) : null },
+        payload: { stepKey, value: step.needs.includes('value') ? valueFor(state, step) : null },
       }
   }
 }
 
-const valueFor = (step: Step): PayloadOf<'step.closed'>['value'] => {
+const valueFor = (state: OrderState, step: Step): PayloadOf<'step.closed'>['value'] => {
   if (step.code === 'balance-wheel')
     return { shows: 'figures', unit: 'oz', inner: 0.25, outer: 0, balancedAgain: false }
   const pattern = patternOf(step)
   if (pattern === null) return 'done'
-  return { arrows: [], sizes: pattern.startsWith('five') ? { SP: '235/60R18' } : {} }
+  const tires = tiresOf(state.sheet?.sheet)
+  // A plan of five may be of another sheet than the order's, which names no such spare: then it is like the others.
+  return {
+    arrows: [],
+    sizes: pattern.startsWith('five') && tires && !tires.spare ? { SP: tires.rear.size } : {},
+  }
 }
 
 /** The sensor that a wheel goes home with: its own, or the new one. */
