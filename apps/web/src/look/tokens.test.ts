@@ -18,6 +18,13 @@ const texts = [
   ['on-bar', 'bar'],
 ] as const
 
+it('the customer’s page is as large as their browser is set to show text (WCAG 2.2, 1.4.4)', () => {
+  const page = readFileSync(new URL('../faces/customer/customer.css', import.meta.url), 'utf8')
+  const sizes = [...page.matchAll(/--text-\w+: ([^;]+);/g)].map(([, size]) => size)
+  expect(sizes.length).toBeGreaterThan(4)
+  expect(sizes.filter((size) => !/^[\d.]+(rem|%)$/.test(size ?? ''))).toEqual([])
+})
+
 describe.each(looks)('the look %s', (look) => {
   const colors = colorsOf(look)
 
