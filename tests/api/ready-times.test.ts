@@ -79,9 +79,9 @@ describe('when a vehicle will be ready', () => {
       const phone = shop.withCookies(cookiesIn(opened))
       return (await phone.get('/api/customer/order').expect(200)).body.ready
     }
-    expect(await open('T-2603')).toMatch(/^We expect it to be ready at about 1:\d\d\u00a0PM\.$/)
+    expect(await open('T-2603')).toMatch(/^We expect it to be ready by about 1:\d\d\u00a0PM\.$/)
     expect(await open('T-2607')).toMatch(
-      /^We wait for a part that should come at Wed, Jan 14, 10:00\u00a0AM\. /,
+      /^We are waiting for a part that should come by Wed, Jan 14, 10:00\u00a0AM\. /,
     )
     expect(await open('T-2609')).toBeNull()
     await edit(idOf('T-2603'), { language: 'es' })
@@ -97,7 +97,7 @@ describe('a promise that slips', () => {
     expect(slip.words).toMatch(/^Tell the customer: ready about \d+ min after the promise\.$/)
     const later = await newTime('T-2616')
     expect(later.sentence).toMatch(
-      /^Your .+ will be ready later than we said: at about 12:\d\d\u00a0PM instead of 12:00\u00a0PM\. We are sorry\.$/,
+      /^Your .+ will be ready later than we said: by about 12:\d\d\u00a0PM instead of 12:00\u00a0PM\. We are sorry\.$/,
     )
     const entry = (kind: 'contact.made' | 'stay.changed', payload: object) => ({
       ...{ id: randomUUID(), orderId: idOf('T-2616'), kind, version: versionOf(kind), payload, restsOn: [] },

@@ -74,7 +74,7 @@ describe('readers were given the words that they understood', () => {
     expect(spanish.customerEstimate.answers.deferred).toBe('Hoy no')
     expect(
       spanish.nextSteps['deferred-work']({ code: 'deferred-work', day: '2027-03-01' }, nobody),
-    ).toContain('“Hoy no” se lo preguntaremos')
+    ).toContain('“Hoy no” queda pendiente')
   })
 })
 

@@ -99,6 +99,5 @@ export const nextSteps: NextStepsWording = {
     `${capitalized(wheelList(wheelNames, wheels))}: presión ajustada al límite, ${tenth(psi)} psi${coldPsi === null ? '' : `, que son ${tenth(coldPsi)} en frío`}. Haga que se ajuste otra vez en frío.`,
   'check-pressures': ({ every, why, firstBy }) =>
     `Revise con un medidor la presión de cada llanta ${often[every]}${every === 'trip' ? '' : `, la primera a más tardar el ${dayWords(firstBy)}`}${why === null ? '' : `, ${because[why]}`}. Mídala en frío (3 horas parado, o menos de una milla manejada): debe ser la de la etiqueta de la puerta. Saque aire solo de una llanta fría que tenga más.`,
-  'deferred-work': ({ day }) =>
-    `Lo que contestó con “Hoy no” se lo preguntaremos otra vez el ${dayWords(day)}.`,
+  'deferred-work': ({ day }) => `Lo que contestó con “Hoy no” queda pendiente para el ${dayWords(day)}.`,
 }

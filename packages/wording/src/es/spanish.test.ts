@@ -110,7 +110,7 @@ describe('Spanish', () => {
   it('gives days and numbers as Spanish speakers in the United States write them', () => {
     const { nextSteps } = spanish
     expect(nextSteps['deferred-work']({ code: 'deferred-work', day: '2027-03-01' }, noContact)).toBe(
-      'Lo que contestó con “Hoy no” se lo preguntaremos otra vez el 1 de marzo de 2027.',
+      'Lo que contestó con “Hoy no” queda pendiente para el 1 de marzo de 2027.',
     )
     const retorque = {
       code: 'retorque',
