@@ -80,6 +80,9 @@ export const customerLink = async (page: Page): Promise<string> => {
 
 /** Notes the payment, seals the report and downloads it; gives the file's path. */
 export const sealAndDownload = async (page: Page): Promise<string> => {
+  await button(page, 'Take the payment').press('Enter')
+  // What is typed takes the place of the amount, as after Tab.
+  await page.waitForFunction(() => getSelection()?.toString() !== '')
   await page.getByRole('radio', { name: 'card', exact: true }).check()
   await button(page, 'Note the payment').click()
   await button(page, 'Yes, note it').click()

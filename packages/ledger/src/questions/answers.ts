@@ -62,3 +62,12 @@ export const answerable = (state: OrderState, bundle: IssuedBundle): Answerable 
       return 'any'
   }
 }
+
+/**
+ * Whether a bundle stands in place of one that the customer wants and on which work was begun: a Yes to it would be a Yes to both,
+ * so nobody is asked about it again.
+ */
+export const isReplaced = (state: OrderState, bundle: IssuedBundle): boolean =>
+  authorizedBundles(state).some(
+    (other) => areAlternatives(bundle, other) && answerable(state, other) === 'no',
+  )

@@ -1,7 +1,7 @@
 import type { CustomerOrder } from '@bayledger/contract/customer-face'
 import type { FloorRow } from '@bayledger/contract/orders'
 import { canonicalText, sha256Hex } from '@bayledger/ledger/digests'
-import { answerable, answerTo, isLook } from '@bayledger/ledger/questions/answers'
+import { answerable, answerTo, isLook, isReplaced } from '@bayledger/ledger/questions/answers'
 import { dangersOf } from '@bayledger/ledger/questions/dangers'
 import { placardPsi } from '@bayledger/ledger/questions/gates'
 import { lookTermsOf } from '@bayledger/ledger/questions/look-terms'
@@ -194,6 +194,7 @@ const presentEstimate = (
       const own = issued.scope.bundles.find(({ bundleKey }) => bundleKey === bundle.bundleKey)
       const answer = own ? (answerTo(state, own)?.answer ?? null) : null
       const open = own && state.reports.length === 0 ? answerable(state, own) : 'no'
+      const isOffered = open === 'any' && own !== undefined && !isReplaced(state, own)
       return {
         ...bundle,
         removesDanger: own?.findings.some((code) => dangers.has(code)) ?? false,
@@ -202,7 +203,7 @@ const presentEstimate = (
         since: sinceBefore(state, money, own),
         answer,
         agreedBefore: own !== undefined && isLook(own),
-        answerable: open === 'any',
+        answerable: isOffered,
         mayTakeBack: open === 'no-only',
       }
     }),

@@ -3,6 +3,7 @@ import {
   answerable,
   answerTo,
   authorizedBundles,
+  isReplaced,
   newestBundles,
   unansweredBundles,
 } from '@bayledger/ledger/questions/answers'
@@ -61,7 +62,7 @@ const askedBundles = (state: OrderState, shown: readonly ShownBundle[]) => {
   const waiting = unansweredBundles(state)
   const ofKeys = (bundles: readonly IssuedBundle[]) =>
     shown.filter((one) => bundles.some(({ bundleKey }) => bundleKey === one.bundleKey))
-  const newest = newestBundles(state)
+  const newest = newestBundles(state).filter((bundle) => !isReplaced(state, bundle))
   return {
     required: ofKeys(
       newest.filter((bundle) => waiting.includes(bundle) || answerTo(state, bundle)?.answer === 'deferred'),

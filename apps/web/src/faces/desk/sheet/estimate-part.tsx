@@ -3,6 +3,7 @@ import {
   answerTo,
   authorizedBundles,
   isLook,
+  isReplaced,
   newestBundles,
   unansweredBundles,
 } from '@bayledger/ledger/questions/answers'
@@ -78,10 +79,11 @@ function Issued({ order, issued }: OrderPart & { issued: IssuedEstimate }) {
   const [before, now] = lastTwo(order.state, sides)
   const exemption = estimateMoney(sides, scope.money)?.exemption
   const unanswered = unansweredBundles(order.state)
-  const postponed = scope.bundles.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
+  const offered = scope.bundles.filter((bundle) => !isReplaced(order.state, bundle))
+  const postponed = offered.filter((bundle) => answerTo(order.state, bundle)?.answer === 'deferred')
   const isOpen = isOpenForEstimates(order.state)
   const asks = unanswered.length + postponed.length > 0
-  const changeable = scope.bundles.some((bundle) =>
+  const changeable = offered.some((bundle) =>
     ['yes-only', 'no-only'].includes(answerable(order.state, bundle)),
   )
   const authorized = authorizedBundles(order.state)
