@@ -19,6 +19,8 @@ export type ReadOut = {
   readonly look: string | null
   /** The sum of what is agreed to and of the inspection. */
   readonly total: string
+  /** That sum with what was agreed to before; `null`: nothing was, or some of it is taken back. */
+  readonly withBefore: string | null
   /** What was agreed to before and is taken back now. */
   readonly takenBack: readonly string[]
 }

@@ -26,7 +26,9 @@ export const consentScript: ConsentScriptWording = (of) => {
   ].join(' ')
 }
 
-const answered = (agreed: readonly string[], { look, total }: ReadOut): string => {
+const answered = (agreed: readonly string[], { look, total, withBefore }: ReadOut): string => {
+  if (agreed.length > 0 && withBefore !== null)
+    return `${agreed.join(' and ')}: ${total}. With what you agreed to before, it is ${withBefore} in all.`
   if (agreed.length > 0)
     return `${agreed.join(' and ')}: ${total} in all${look === null ? '' : `, with ${look} for the inspection`}.`
   return look === null

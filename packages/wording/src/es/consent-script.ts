@@ -25,7 +25,9 @@ export const consentScript: ConsentScriptWording = (of) => {
   ].join(' ')
 }
 
-const answered = (agreed: readonly string[], { look, total }: ReadOut): string => {
+const answered = (agreed: readonly string[], { look, total, withBefore }: ReadOut): string => {
+  if (agreed.length > 0 && withBefore !== null)
+    return `${agreed.join('; ')}. Son ${total}. Con lo que ya aceptó antes, son ${withBefore} en total.`
   if (agreed.length > 0)
     return `${agreed.join('; ')}. Son ${total} en total${look === null ? '' : `, con ${look} por la inspección`}.`
   return look === null

@@ -126,8 +126,12 @@ describe('Spanish', () => {
     const offers = [{ title: 'Llanta nueva: de repuesto', price: '$120.00', insteadOf: null, cover: null }]
     const said = {
       ...{ vehicle: 'auto gris', found: ['La llanta está vieja.'], offers, ready: '3:40 PM' },
-      ...{ agreed: null, look: null, total: '$0.00', takenBack: [] },
+      ...{ agreed: null, look: null, total: '$0.00', withBefore: null, takenBack: [] },
     }
+    const agreed = { ...said, agreed: ['Llanta nueva'], total: '$120.00', withBefore: '$172.00' }
+    expect(spanish.consentScript(agreed)).toContain(
+      'Usted dice que sí a: Llanta nueva. Son $120.00. Con lo que ya aceptó antes, son $172.00 en total. ¿Es correcto?',
+    )
     expect(spanish.consentScript(said)).toBe(
       'Para su auto gris: La llanta está vieja. Le ofrecemos: Llanta nueva: de repuesto, $120.00 con impuesto. Si dice que sí ahora, estará listo para: 3:40 PM. ¿Qué quiere que hagamos?',
     )

@@ -15,6 +15,7 @@ const around: ScriptAround = {
   ready: '3:40 PM',
   look: { terms: 'waived-with-work', cents: 5_200 },
   worksAnyway: false,
+  dueBefore: null,
 }
 const offered =
   'For your silver sedan: The right rear sensor does not work. We offer: Offer A, $193.84 with tax; Offer B, $50.00 with tax. If you say yes now, it will be ready by 3:40 PM.'
@@ -45,6 +46,21 @@ describe('what is read out by telephone', () => {
     expect(said({ A: 'authorized' }, { look: { terms: 'charged', cents: 5_200 } })).toContain(
       'Offer A: $245.84 in all, with $52.00 for the inspection.',
     )
+  })
+
+  it('names the new sum of the whole order where work was agreed to before', () => {
+    const before = { worksAnyway: true, dueBefore: 10_000 }
+    expect(said({ A: 'authorized', B: 'declined' }, before)).toContain(
+      'You say yes to Offer A: $193.84. With what you agreed to before, it is $293.84 in all. Is that right?',
+    )
+    const takesBack = scriptFor(
+      english.consentScript,
+      { ...around, ...before },
+      bundles,
+      { A: 'authorized', B: 'declined' },
+      new Set(['B']),
+    )
+    expect(takesBack).toContain('Offer A: $193.84 in all.')
   })
 
   it('is silent about the inspection where work was agreed to before', () => {

@@ -1,6 +1,7 @@
 import { authorizedBundles, isLook } from '@bayledger/ledger/questions/answers'
 import { type LookTerms, lookCentsWith } from '@bayledger/ledger/questions/look-cents'
 import { lookTermsOf } from '@bayledger/ledger/questions/look-terms'
+import { dueCents } from '@bayledger/ledger/questions/money'
 import { toldFindings } from '@bayledger/ledger/questions/told-findings'
 import type { IssuedEstimate } from '@bayledger/ledger/state'
 import type { Answer } from '@bayledger/reckoning/estimate'
@@ -24,6 +25,8 @@ export type ScriptAround = {
   readonly look: LookTerms
   /** Work is authorized already, and stays so: what the inspection costs was said with it. */
   readonly worksAnyway: boolean
+  /** What is due for all that was agreed to before, cents; `null`: that is not shown here. */
+  readonly dueBefore: number | null
 }
 
 /**
@@ -32,7 +35,7 @@ export type ScriptAround = {
  */
 export const scriptFor = (
   words: ConsentScriptWording,
-  { look, worksAnyway, ...around }: ScriptAround,
+  { look, worksAnyway, dueBefore, ...around }: ScriptAround,
   bundles: readonly ShownBundle[],
   given: Readonly<Record<string, Answer>>,
   returnable: ReadonlySet<string>,
@@ -41,6 +44,8 @@ export const scriptFor = (
   const asked = bundles.filter(({ bundleKey }) => !returnable.has(bundleKey))
   const agreed = answered('authorized').filter(({ bundleKey }) => !returnable.has(bundleKey))
   const work = agreed.filter(({ conditional }) => !conditional)
+  const takenBack = answered('declined').filter(({ bundleKey }) => returnable.has(bundleKey))
+  const sum = work.reduce((cents, { totalCents }) => cents + totalCents, 0)
   const lookCents = worksAnyway ? 0 : lookCentsWith(look, work.length > 0)
   return words({
     ...around,
@@ -54,10 +59,9 @@ export const scriptFor = (
       ? agreed.map(({ title }) => title)
       : null,
     look: lookCents === 0 ? null : money(lookCents),
-    total: money(work.reduce((sum, { totalCents }) => sum + totalCents, lookCents)),
-    takenBack: answered('declined')
-      .filter(({ bundleKey }) => returnable.has(bundleKey))
-      .map(({ title }) => title),
+    total: money(lookCents + sum),
+    withBefore: worksAnyway && dueBefore !== null && takenBack.length === 0 ? money(dueBefore + sum) : null,
+    takenBack: takenBack.map(({ title }) => title),
   })
 }
 
@@ -76,6 +80,7 @@ export const aroundScript = (
       ? null
       : clockTimeOrDay(scope.readyAt, written.writtenAt, { ...clock, locale: language.locale }),
   look: lookTermsOf(order.state, orderMoney(order)),
+  dueBefore: dueCents(order.state, orderMoney(order)),
   worksAnyway: authorizedBundles(order.state).some(
     (bundle) => !isLook(bundle) && !isConditional(bundle) && given[bundle.bundleKey] !== 'declined',
   ),
