@@ -226,10 +226,23 @@ describe('what is offered for a stem', () => {
     expect(offered([leaks, leak('LF')])[0]).toMatchObject({
       bundleKey: 'leak.LF',
       findings: ['slow-leak', 'stem-leaking'],
+      cautions: [{ number: 'CT-16' }, { number: 'CT-18' }],
     })
     expect(offered([leaks, silent('LF')])[0]).toMatchObject({
       bundleKey: 'sensor.LF',
       findings: ['sensor-silent', 'stem-leaking'],
+      cautions: [{ number: 'CT-01' }, { number: 'CT-18' }],
+    })
+  })
+
+  it('has a caution of the gas where sealant is in a tire whose leak may stay', () => {
+    const [bundle] = offered([finding('sealant-inside', ['LF'], ['sensor-clean']), leak('LF')])
+    expect(bundle).toMatchObject({
+      bundleKey: 'leak.LF',
+      cautions: [{ number: 'CT-16' }, { number: 'CT-08' }],
+    })
+    expect(offered([finding('sealant-inside', ['RR'], ['sensor-clean']), leak('LF')])[0]).toMatchObject({
+      cautions: [{ number: 'CT-16' }],
     })
   })
 

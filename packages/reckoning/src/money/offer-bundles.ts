@@ -6,7 +6,7 @@ import type { Bundle, EstimateLine } from '../estimate.ts'
 import { inReadingOrder, roadPositions, type WheelPosition } from '../wheels.ts'
 import type { OfferedBundle, OfferOf } from './offer.ts'
 import { fastenerBundles } from './offer-fasteners.ts'
-import { leakBundles, punctureBundles, stemCodesAt } from './offer-leaks.ts'
+import { leakBundles, punctureBundles, stemCautions, stemCodesAt } from './offer-leaks.ts'
 import {
   dangerousTires,
   dueTireBundles,
@@ -92,13 +92,15 @@ const fitSensors = (
   const { sheet, prices } = of
   // A wheel that gets another tire is demounted, mounted and balanced once.
   const demounted = wheels.filter((wheel) => !tiresOfferedAnew(of).includes(wheel))
+  const codes = [...new Set([...codesOf(findings), ...stemCodesAt(of, wheels)])]
   return {
     bundleKey,
     title: alternativeTo === null ? 'sensor' : 'set-of-four',
-    findings: [...new Set([...codesOf(findings), ...stemCodesAt(of, wheels)])],
+    findings: codes,
     safety: true,
     // A No to the set leaves the warning alone where the one sensor is authorized.
-    cautions: shownBefore(alternativeTo === null ? 'CT-01' : 'CT-05'),
+    cautions:
+      alternativeTo === null ? [...shownBefore('CT-01'), ...stemCautions(codes)] : shownBefore('CT-05'),
     alternativeTo,
     works: sensorWorks(sheet, wheels),
     lines: sensorLines(prices, sheet, wheels, demounted),
@@ -123,8 +125,8 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
         title: 'stem',
         findings: codesOf(here),
         safety: true,
-        // One that is corroded holds air yet; a cracked or leaking one is no stem to drive on.
-        cautions: shownBefore(codesOf(here).includes('stem-leaking') ? 'CT-18' : 'CT-17'),
+        // One that is corroded holds air yet.
+        cautions: codesOf(here).includes('stem-leaking') ? stemCautions(codesOf(here)) : shownBefore('CT-17'),
         alternativeTo: null,
         works: [{ kind: 'service-stem', wheel, valve }, { kind: 'set-pressures' }],
         lines: [

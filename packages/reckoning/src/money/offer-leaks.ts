@@ -1,3 +1,4 @@
+import type { CautionReference } from '../cautions/caution-reference.ts'
 import { customerCaution } from '../cautions/customer-cautions.ts'
 import type { Finding } from '../diagnosis/diagnosis.ts'
 import { inReadingOrder, type WheelPosition } from '../wheels.ts'
@@ -44,7 +45,7 @@ export const punctureBundles = (of: OfferOf): OfferedBundle[] =>
       title: 'puncture',
       findings: codesAt(of, wheel),
       safety: true,
-      cautions: [cautionFor(codesAt(of, wheel))],
+      cautions: cautionsFor(of, wheel, codesAt(of, wheel)),
       alternativeTo: null,
       works: [{ kind: 'repair-puncture', wheel }],
       lines: punctureLines(of.prices, wheel, holes),
@@ -57,7 +58,7 @@ const searchBundle = (of: OfferOf, wheel: WheelPosition, findings: readonly stri
     title: 'leak-search',
     findings: [...findings],
     safety: true,
-    cautions: [cautionFor(findings)],
+    cautions: cautionsFor(of, wheel, findings),
     alternativeTo: null,
     works: [{ kind: 'find-leak', wheel }, { kind: 'service-stem', wheel, valve }, { kind: 'set-pressures' }],
     lines: [
@@ -91,6 +92,22 @@ export const stemCodesAt = ({ diagnosis }: OfferOf, at: readonly WheelPosition[]
     .filter(({ wheels }) => wheels.length > 0 && wheels.every((wheel) => at.includes(wheel)))
     .map(({ code }) => code)
 
-/** A tire that was driven low may be damaged inside: that is what its customer must have read, not a leak's caution. */
-const cautionFor = (findings: readonly string[]) =>
-  customerCaution(findings.includes('run-low-damage-possible') ? 'CT-14' : 'CT-16')
+/**
+ * What a customer who leaves a leak as it is must have read. A tire that was driven low may be damaged inside: that takes the
+ * place of the leak's own caution. Sealant in the tire and a failing stem have one besides.
+ */
+const cautionsFor = ({ diagnosis }: OfferOf, wheel: WheelPosition, findings: readonly string[]) => [
+  customerCaution(findings.includes('run-low-damage-possible') ? 'CT-14' : 'CT-16'),
+  ...(diagnosis.findings.some(({ code, wheels }) => code === 'sealant-inside' && wheels.includes(wheel))
+    ? [customerCaution('CT-08')]
+    : []),
+  ...stemCautions(findings),
+]
+
+/**
+ * A cracked or leaking stem is none to drive on, whatever the work is that would renew it.
+ *
+ * @source This program's own rule.
+ */
+export const stemCautions = (findings: readonly string[]): CautionReference[] =>
+  findings.includes('stem-leaking') ? [customerCaution('CT-18')] : []
