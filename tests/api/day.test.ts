@@ -76,3 +76,20 @@ it('counts a payment that was corrected as it was: what was typed wrong is not g
   expect(body.movements).toMatchObject([4_000, -1_500, -4_000, 4_500].map((amountCents) => ({ amountCents })))
   expect(body.totals).toEqual([{ method: 'card', receivedCents: 4_500, returnedCents: 1_500 }])
 })
+
+it('keeps the debt of an order that ended days ago without a payment, for three months', async () => {
+  const { orderId, lines } = freshCopy(shop.demo, 'T-2602')
+  await (await replayOn(shop)).sendUntil(lines)
+  await shop.deps.pool.query(
+    "update order_heads set is_open = false, ended_at = '2026-01-09T21:00:00Z' where order_id = $1",
+    [orderId],
+  )
+  const owing = async (day: string) =>
+    (await desk.get(path(day)).expect(200)).body.balances.filter(
+      (one: { orderId: string }) => one.orderId === orderId,
+    )
+  // The inspection was agreed, and nobody paid it.
+  expect(await owing('2026-01-12')).toMatchObject([{ owedCents: 5_200 }])
+  expect(await owing('2026-01-08')).toEqual([])
+  expect(await owing('2026-04-20')).toEqual([])
+})
