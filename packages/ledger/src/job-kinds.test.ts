@@ -86,8 +86,30 @@ describe('a rotation', () => {
     const bundleKey = authorizedBundles(pen.state())[0]?.bundleKey ?? ''
     const works = [{ bundleKey, work: { kind: 'rotate', pattern: 'front-to-back' } as const }]
     pen.write('plan.issued', { plan: planJob(tarn, works, 3, noDangers), decisionId: null }, { by: 'system' })
-    expect(closeStep<'step.closed'>(pen, key, seen)).toMatchObject({ admitted: true })
-    expect(closeStep(pen, 'LF.wheel.off')).toMatchObject({ code: 'STEP_OUT_OF_ORDER' })
+    pen.write('step.closed', { stepKey: key, ...seen }, bay)
+    expect(pen.state().closed[key]).toBeDefined()
+  })
+
+  it('that goes by another pattern after the tires were seen has them seen again', () => {
+    const pen = replanned([{ kind: 'rotate', pattern: 'front-to-back' }])
+    const key = 'vehicle.rotation.tires'
+    const arrows = { value: { arrows: [...roadPositions], sizes: {} } }
+    pen.write('step.closed', { stepKey: key, ...arrows }, bay)
+    const planFor = (pattern: 'front-to-back' | 'cross', planVersion: number) => {
+      const bundleKey = authorizedBundles(pen.state())[0]?.bundleKey ?? ''
+      const plan = planJob(tarn, [{ bundleKey, work: { kind: 'rotate', pattern } }], planVersion, noDangers)
+      pen.write('plan.issued', { plan, decisionId: null }, { by: 'system' })
+    }
+    planFor('front-to-back', 3)
+    expect(pen.state().closed[key]).toBeDefined()
+    pen.write('step.closed', { stepKey: 'vehicle.lift.up', value: null }, bay)
+    planFor('cross', 4)
+    expect(pen.state().closed[key]).toBeUndefined()
+    expect(closeStep(pen, 'LF.wheel.off')).toMatchObject({
+      code: 'STEP_OUT_OF_ORDER',
+      values: { first: { stepKey: key } },
+    })
+    expect(closeStep<'step.closed'>(pen, key, arrows)).toMatchObject({ code: 'ROTATION_NOT_ALLOWED' })
   })
 
   it('that is no longer wanted lets the wheels back where they were, and still wants them safe', () => {

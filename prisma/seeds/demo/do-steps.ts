@@ -1,5 +1,5 @@
 import { readySteps } from '@bayledger/ledger/questions/gates'
-import { patternOf } from '@bayledger/ledger/questions/rotating-tires'
+import { patternOf } from '@bayledger/ledger/questions/pattern-of'
 import type { Kind, PayloadOf } from '@bayledger/ledger/registry'
 import type { WrenchUsed } from '@bayledger/ledger/subjects/torque/kinds'
 import { sensorOf, studsOf, tiresOf } from '@bayledger/reckoning/sheet'

@@ -1,6 +1,7 @@
 import type { ClosingKind, Step } from '@bayledger/reckoning/step'
 import type { WheelPosition } from '@bayledger/reckoning/wheels'
 import { wheelStatus } from '../questions/gates.ts'
+import { patternOf } from '../questions/pattern-of.ts'
 import { isSpareOn } from '../questions/spare-on.ts'
 import type { OrderState } from '../state.ts'
 import { liftedAgain, lowers, movesLift } from './lift.ts'
@@ -51,6 +52,25 @@ export const reopenOvertaken = (state: OrderState): OrderState => {
     else stale.add(step.stepKey)
   }
   return reopenLift(stale.size === 0 ? state : { ...state, closed: without(state.closed, stale) })
+}
+
+/** What the tires allowed was for the pattern of the plan before: another pattern is seen to again. */
+export const reopenTireCheck = (before: OrderState, state: OrderState): OrderState => {
+  const steps = state.plan?.plan.steps ?? []
+  const stale = steps.filter((step) => {
+    const value = state.closed[step.stepKey]?.value ?? null
+    const earlier = before.plan?.plan.steps.find(({ stepKey }) => stepKey === step.stepKey)
+    return (
+      typeof value === 'object' &&
+      value !== null &&
+      'arrows' in value &&
+      earlier !== undefined &&
+      patternOf(earlier) !== patternOf(step)
+    )
+  })
+  return stale.length === 0
+    ? state
+    : { ...state, closed: without(state.closed, new Set(stale.map(({ stepKey }) => stepKey))) }
 }
 
 /**

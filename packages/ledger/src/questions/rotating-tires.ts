@@ -9,7 +9,6 @@ import {
 } from '@bayledger/reckoning/rotation/rotation-refusals'
 import { sizeBySheet } from '@bayledger/reckoning/rotation/size-by-sheet'
 import { tiresOf } from '@bayledger/reckoning/sheet'
-import type { Step } from '@bayledger/reckoning/step'
 import { readTireSize } from '@bayledger/reckoning/tire/read-tire-size'
 import type { TireSize } from '@bayledger/reckoning/tire/tire-size'
 import { axleOf, type WheelPosition } from '@bayledger/reckoning/wheels'
@@ -21,10 +20,6 @@ export type RotationRefused = {
   readonly refusals: readonly RotationRefusal[]
   readonly allowed: readonly RotationPattern[]
 }
-
-/** The pattern by which wheels move after this step; `null` for any other step, and where the sheet lets none move. */
-export const patternOf = (step: Step): RotationPattern | null =>
-  step.code === 'check-tires-for-rotation' && step.values?.doubts.length === 0 ? step.values.pattern : null
 
 /** The moved wheels of which no look has recorded a size, so that the technician is asked for it. */
 export const sizesToSee = (state: OrderState, pattern: RotationPattern): WheelPosition[] =>

@@ -1,7 +1,7 @@
 import { changeWheel } from '../../fold/change-wheel.ts'
 import { closeStep } from '../../fold/close-step.ts'
 import { type Appliers, recorded } from '../../fold/foldable.ts'
-import { reopen, reopenLowering, reopenOvertaken } from '../../fold/reopen.ts'
+import { reopen, reopenLowering, reopenOvertaken, reopenTireCheck } from '../../fold/reopen.ts'
 import { withWheelsSecured } from '../../fold/secure-wheels.ts'
 import { isDriven } from '../../questions/proof.ts'
 import type { PayloadOf } from '../../registry.ts'
@@ -12,10 +12,12 @@ import type { workKinds } from './kinds.ts'
 
 export const applyWork: Appliers<keyof typeof workKinds> = {
   'plan.issued': (state, entry) =>
-    reopenOvertaken({
-      ...state,
-      plan: recorded({ plan: withWheelsSecured(state, entry.payload.plan) }, entry),
-    }),
+    reopenOvertaken(
+      reopenTireCheck(state, {
+        ...state,
+        plan: recorded({ plan: withWheelsSecured(state, entry.payload.plan) }, entry),
+      }),
+    ),
   'figure.confirmed': (state, entry) => {
     const { figure, reference, stepKey } = entry.payload
     const confirmed = { ...state, figures: { ...state.figures, [figure]: recorded({ reference }, entry) } }
