@@ -54,23 +54,15 @@ export const reopenOvertaken = (state: OrderState): OrderState => {
   return reopenLift(stale.size === 0 ? state : { ...state, closed: without(state.closed, stale) })
 }
 
-/** What the tires allowed was for the pattern of the plan before: another pattern is seen to again. */
+/** What the tires allowed was for the pattern of the plan before: another is seen to again. Words of earlier entries stay. */
 export const reopenTireCheck = (before: OrderState, state: OrderState): OrderState => {
-  const steps = state.plan?.plan.steps ?? []
-  const stale = steps.filter((step) => {
-    const value = state.closed[step.stepKey]?.value ?? null
-    const earlier = before.plan?.plan.steps.find(({ stepKey }) => stepKey === step.stepKey)
-    return (
-      typeof value === 'object' &&
-      value !== null &&
-      'arrows' in value &&
-      earlier !== undefined &&
-      patternOf(earlier) !== patternOf(step)
-    )
-  })
-  return stale.length === 0
-    ? state
-    : { ...state, closed: without(state.closed, new Set(stale.map(({ stepKey }) => stepKey))) }
+  const [was, now] = [before, state].map(({ plan }) => plan?.plan.steps.find(patternOf))
+  return was &&
+    now &&
+    patternOf(was) !== patternOf(now) &&
+    typeof state.closed[now.stepKey]?.value === 'object'
+    ? { ...state, closed: without(state.closed, new Set([now.stepKey])) }
+    : state
 }
 
 /**
