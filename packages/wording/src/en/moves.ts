@@ -44,7 +44,7 @@ export const moves: MovesWording = {
   'wheel-untorqued': (wheel) => `${The(wheel, 'wheel')} is on and not torqued.`,
   'wheel-parked': (wheel, { what }) =>
     wheel === null
-      ? 'Work is stopped: read why, and decide with the customer.'
+      ? 'Work is stopped: decide with the customer.'
       : `${The(wheel, 'wheel')} is parked, ${uncapitalized(troubles.names[what])}: decide with the customer.`,
   'handle-with-care': (_wheel, { danger, wheels: where }) => {
     const tire = where.length === 0 ? 'a tire' : `the ${wheelList(wheels, where)} tire`

@@ -47,6 +47,10 @@ const drive = {
   lampCheckAfter: z.enum(['lights-and-goes-out', 'stays-lit', 'dark']),
 }
 
+const inWords = plainText(120)
+const closedBy = <Value extends z.ZodMiniType>(value: Value) =>
+  z.strictObject({ stepKey: StepKey, value: z.nullable(value) })
+
 export const workKinds = {
   'plan.issued': kind(z.strictObject({ plan: JobPlan, decisionId: z.nullable(Id) }), {
     earlier: [
@@ -173,26 +177,14 @@ export const workKinds = {
     roles,
   }),
   /** `value`: of a balanced wheel its figures, of a rotation what the tires say, of other steps words. */
-  'step.closed': kind(
-    z.strictObject({
-      stepKey: StepKey,
-      value: z.nullable(z.union([plainText(120), BalanceLeft, TiresSeen])),
-    }),
-    {
-      earlier: [
-        earlierVersion(
-          z.strictObject({ stepKey: StepKey, value: z.nullable(plainText(120)) }),
-          closingToVersion2,
-        ),
-        // What was said of a rotation until then stays the words that it was.
-        earlierVersion(
-          z.strictObject({ stepKey: StepKey, value: z.nullable(z.union([plainText(120), BalanceLeft])) }),
-          (payload) => payload,
-        ),
-      ],
-      roles: bayRoles,
-    },
-  ),
+  'step.closed': kind(closedBy(z.union([inWords, BalanceLeft, TiresSeen])), {
+    earlier: [
+      earlierVersion(closedBy(inWords), closingToVersion2),
+      // What was said of a rotation until then stays the words that it was.
+      earlierVersion(closedBy(z.union([inWords, BalanceLeft])), (payload) => payload),
+    ],
+    roles: bayRoles,
+  }),
   'step.set_aside': kind(z.strictObject({ stepKey: StepKey, reason: PersonalDigest }), {
     roles: bayRoles,
     sides: ['personal'],
