@@ -64,8 +64,8 @@ export const answerable = (state: OrderState, bundle: IssuedBundle): Answerable 
 }
 
 /**
- * Whether a bundle stands in place of one that the customer wants and on which work was begun: a Yes to it would be a Yes to both,
- * so nobody is asked about it again.
+ * Whether a bundle is an alternative to one that the customer wants and on which work was begun: a Yes to it would be a Yes to
+ * both, so nobody is asked about it again.
  */
 export const isReplaced = (state: OrderState, bundle: IssuedBundle): boolean =>
   authorizedBundles(state).some(

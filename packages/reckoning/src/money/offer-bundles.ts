@@ -126,7 +126,7 @@ const stemBundles = (of: OfferOf): OfferedBundle[] => {
         findings: codesOf(here),
         safety: true,
         // One that is corroded holds air yet.
-        cautions: codesOf(here).includes('stem-leaking') ? stemCautions(codesOf(here)) : shownBefore('CT-17'),
+        cautions: shownBefore(codesOf(here).includes('stem-leaking') ? 'CT-18' : 'CT-17'),
         alternativeTo: null,
         works: [{ kind: 'service-stem', wheel, valve }, { kind: 'set-pressures' }],
         lines: [

@@ -2,7 +2,7 @@ import type { Pool } from 'pg'
 
 /**
  * Which of these orders have an estimate whose newest message came to nothing, with when; not where the customer was given a
- * link since.
+ * link since. The head of an order says the same by the same rule (`customerWaitWords` of the desk).
  */
 export const listUndelivered = async (
   pool: Pool,

@@ -32,7 +32,8 @@ export const deliverDue = async (
     })
     await settleMessage(pool, message, clock.now(), settled)
     // The floor says where an estimate came to nothing. No entry was written: whoever has read the order has all of it.
-    parts.live.wrote(message.shopId, [{ orderId: message.orderId, seq: 0 }])
+    if (message.purpose === 'estimate')
+      parts.live.wrote(message.shopId, [{ orderId: message.orderId, seq: 0 }])
     if (settled.state === 'later') return tried + 1
   }
   return mostAtOnce

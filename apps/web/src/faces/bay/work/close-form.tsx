@@ -1,3 +1,4 @@
+import { patternOf } from '@bayledger/ledger/questions/pattern-of'
 import { Suspense } from 'react'
 import { tooLong } from '../../../lib/fault-words.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -22,10 +23,11 @@ export function CloseForm(props: WorkFormProps) {
         <BalanceForm {...props} />
       </Suspense>
     )
-  if (step.code === 'check-tires-for-rotation' && step.values?.doubts.length === 0)
+  const pattern = patternOf(step)
+  if (pattern !== null)
     return (
       <Suspense fallback={null}>
-        <RotationStep {...props} pattern={step.values.pattern} />
+        <RotationStep {...props} pattern={pattern} />
       </Suspense>
     )
   if (step.needs.includes('value'))

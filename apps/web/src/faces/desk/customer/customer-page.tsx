@@ -3,7 +3,7 @@ import { listVehicles } from '@bayledger/contract/vehicles'
 import { languageNames } from '@bayledger/wording/language-names'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useEffect, useLayoutEffect, useRef } from 'react'
+import { useEffect } from 'react'
 import { Link, useNavigate, useParams } from 'react-router'
 import { call } from '../../../lib/api-client.ts'
 import { customerPath, vehiclePath } from '../../../lib/paths.ts'
@@ -13,6 +13,7 @@ import { Line, Lines, Section } from '../../../ui/section.tsx'
 import { StatusLine } from '../../../ui/sentence.tsx'
 import { MergesPart } from '../records/merges-part.tsx'
 import { customerKind } from '../records/record-kind.ts'
+import { useFocusedTitle } from '../use-focused-title.ts'
 import { ChoicesPart } from './choices-part.tsx'
 import { OwnDataPart } from './own-data-part.tsx'
 import { PrivacyParts } from './privacy-parts.tsx'
@@ -44,9 +45,7 @@ export function CustomerRoute() {
 }
 
 function OneCustomer({ customer }: { customer: Customer }) {
-  const title = useRef<HTMLHeadingElement>(null)
-  // As on the vehicle's page: the link that led here is gone, and the next Tab is on this page.
-  useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
+  const title = useFocusedTitle()
   const { customerId, name, phone, email, language, mayCall, mayText, mayEmail } = customer
   const ways = [mayCall ? 'called' : null, mayText ? 'texted' : null, mayEmail ? 'e-mailed' : null].filter(
     (way) => way !== null,

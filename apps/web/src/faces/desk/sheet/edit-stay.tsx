@@ -5,7 +5,6 @@ import { useState } from 'react'
 import { draftEntry, type WrittenDraft } from '../../../features/ledger/draft-entry.ts'
 import { useWriteEntries } from '../../../features/ledger/write-entries.ts'
 import { settingsQuery } from '../../../features/settings/queries.ts'
-import { writeUpFaults } from '../../../lib/fault-words.ts'
 import { fieldTime } from '../../../lib/format.ts'
 import { problemText } from '../../../lib/problem.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -16,6 +15,7 @@ import { ProblemNotice } from '../../../ui/problem-notice.tsx'
 import { comparedWith, type JudgeOdometer, odometerFault, odometerRead } from '../odometer.ts'
 import { OdometerField } from '../odometer-field.tsx'
 import { useShopClock } from '../shop-clock.ts'
+import { promiseFault } from '../write-up/promise-fault.ts'
 import { PromiseFields } from '../write-up/promise-fields.tsx'
 import type { OrderPart } from './order-part.ts'
 
@@ -113,7 +113,7 @@ export function EditStay({ order, onClose }: OrderPart & { onClose: () => void }
           look="main"
           busy={write.isPending}
           whyNot={
-            (promise.time !== '' && promise.day === '' ? writeUpFaults.promiseDay : undefined) ??
+            promiseFault(promise.time, promise.day) ??
             odometerFault(came, judgeCame, twice.came) ??
             odometerFault(leaves, judgeLeaves, twice.leaves) ??
             (entries.length === 0 ? 'Nothing is changed yet.' : undefined)

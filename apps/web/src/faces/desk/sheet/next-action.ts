@@ -52,7 +52,7 @@ export const takeNextAction = ({ part, place, presses }: NextAction): void => {
     // The head covers the top of the sheet, and only parts keep clear of it.
     within.scrollIntoView({ block: within === section ? 'start' : 'center' })
     found.focus({ preventScroll: true })
-    // As by Tab: what is typed takes the place of what stands there, and 70 behind 52 is no $5,270.
+    // As Tab does: what is typed replaces what is there. 70 typed after 52 would take $5,270.
     if (found instanceof HTMLInputElement) found.select()
     if (presses && main !== null) main.click()
   })

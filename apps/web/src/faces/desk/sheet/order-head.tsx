@@ -5,7 +5,7 @@ import { languageNames } from '@bayledger/wording/language-names'
 import { moveWords } from '@bayledger/wording/moves'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useEffect, useLayoutEffect, useRef } from 'react'
+import { useEffect } from 'react'
 import { untilNamed } from '../../../features/floor/until-words.ts'
 import { odometerWords } from '../../../features/ledger/odometer-words.ts'
 import { customerWaitWords } from '../../../features/links/customer-wait.ts'
@@ -15,6 +15,7 @@ import { ageMinutes, minutes } from '../../../lib/format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Sentence } from '../../../ui/sentence.tsx'
 import { useShopClock, useTimes } from '../shop-clock.ts'
+import { useFocusedTitle } from '../use-focused-title.ts'
 import { nextActions, takeNextAction } from './next-action.ts'
 import { OrderMore } from './order-more.tsx'
 import type { OrderPart } from './order-part.ts'
@@ -22,9 +23,7 @@ import { ReadyTime, SlippingPromise } from './ready-line.tsx'
 
 /** Who and which, what the order waits for, and the button that does it. It stays in view while the sheet scrolls. */
 export function OrderHead({ order }: OrderPart) {
-  const title = useRef<HTMLHeadingElement>(null)
-  // Whoever opened it from the list goes on here: the next Tab is on the sheet, and a screen reader begins with its head.
-  useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
+  const title = useFocusedTitle()
   // The button that was pressed is gone with what it did: the next Tab is at what the order waits for now.
   // biome-ignore lint/correctness/useExhaustiveDependencies: each change of the order may take the focused button away
   useEffect(() => {

@@ -3,7 +3,7 @@ import { axleOf, readingOrder, type WheelPosition } from '@bayledger/reckoning/w
 import { wheelNames } from '@bayledger/wording/en/wheels'
 import { telephoneWords } from '@bayledger/wording/telephone'
 import { useQuery } from '@tanstack/react-query'
-import { useEffect, useEffectEvent, useLayoutEffect, useRef } from 'react'
+import { useEffect, useEffectEvent } from 'react'
 import { Link, useNavigate, useParams } from 'react-router'
 import { PlanDrawing } from '../../../features/plan/plan-drawing.tsx'
 import type { PlanWheel } from '../../../features/plan/plan-wheel.ts'
@@ -17,6 +17,7 @@ import { Sentence, StatusLine } from '../../../ui/sentence.tsx'
 import { MergesPart } from '../records/merges-part.tsx'
 import { vehicleKind } from '../records/record-kind.ts'
 import { useShopClock } from '../shop-clock.ts'
+import { useFocusedTitle } from '../use-focused-title.ts'
 import { PressureChart } from './pressure-chart.tsx'
 import { vehiclePageQuery } from './vehicle-page-query.ts'
 import { coverWords, daysSince, dayWords, lastReadings } from './vehicle-words.ts'
@@ -46,9 +47,8 @@ export function VehicleRoute() {
 }
 
 function OneVehicle({ page }: { page: VehiclePage }) {
-  const title = useRef<HTMLHeadingElement>(null)
-  // Whoever comes from the search box goes on here: in the box the page's keys would be typed.
-  useLayoutEffect(() => title.current?.focus({ preventScroll: true }), [])
+  // Not in the search box that led here: the page's keys would be typed there.
+  const title = useFocusedTitle()
   const clock = useShopClock()
   const { vehicle, customer, asOf } = page
   return (

@@ -17,6 +17,7 @@ import { typedOrNull } from '../../../lib/typed-text.ts'
 import type { TypedFigure } from '../../../ui/number-text.ts'
 import { comparedWith, odometerFault, odometerRead } from '../odometer.ts'
 import { type EventAnswers, eventsAsEvidence } from './events.ts'
+import { promiseFault } from './promise-fault.ts'
 
 export type Person = {
   known: Customer | null
@@ -117,8 +118,8 @@ export const missingInWriteUp = (
   if (form.words.trim() === '') return writeUpFaults.noComplaint
   if (form.light === null) return writeUpFaults.noLight
   if (form.waitsHere === null) return writeUpFaults.noWaiting
-  if (form.promised !== '' && form.promisedOn === '') return writeUpFaults.promiseDay
-  if (isPromisePast) return writeUpFaults.promisePast
+  const promise = promiseFault(form.promised, form.promisedOn, isPromisePast)
+  if (promise !== undefined) return promise
   if (!form.consent.includes('look')) return writeUpFaults.noConsent
   const odometer = odometerFault(form.odometer, comparedWith(before), form.odometerTwice)
   if (odometer !== undefined) return odometer

@@ -12,11 +12,12 @@ import {
   type WheelPosition,
 } from '@bayledger/reckoning/wheels'
 import { english } from '@bayledger/wording/en/english'
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { RotationDrawing } from '../../../../features/plan/rotation-drawing.tsx'
 import { Button } from '../../../../ui/button.tsx'
 import { CheckGroup } from '../../../../ui/choice-group.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
+import { useFirstList } from './use-first-list.ts'
 
 const kindWords: Readonly<Record<AskedKind, string>> = {
   rotation: 'Rotation',
@@ -43,7 +44,7 @@ type AskedJobFormProps = {
 
 /** A job that the customer asks for, whatever was found. */
 export function AskedJobForm({ state, prices, sheet, taken, opened, onAdd }: AskedJobFormProps) {
-  const form = useRef<HTMLDivElement>(null)
+  const { form, toFirst } = useFirstList()
   const [kind, setKind] = useState<AskedKind | null>(null)
   const [wheels, setWheels] = useState<readonly WheelPosition[]>(roadPositions)
   const patterns = patternsFor(sheet)
@@ -125,8 +126,7 @@ export function AskedJobForm({ state, prices, sheet, taken, opened, onAdd }: Ask
           onClick={() => {
             if (bundle !== null) onAdd(bundle)
             setKind(null)
-            // The button goes with the job: the next one is chosen where this one was.
-            form.current?.querySelector('select')?.focus()
+            toFirst()
           }}
         >
           Add this job

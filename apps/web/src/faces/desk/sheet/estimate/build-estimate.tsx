@@ -14,7 +14,6 @@ import { moneySealer } from '../../../../features/ledger/seal-money.ts'
 import { useWriteEntries } from '../../../../features/ledger/write-entries.ts'
 import { priceBookIn, pricesToday } from '../../../../features/settings/price-book.ts'
 import { settingsQuery } from '../../../../features/settings/queries.ts'
-import { writeUpFaults } from '../../../../lib/fault-words.ts'
 import { money } from '../../../../lib/format.ts'
 import { problemText } from '../../../../lib/problem.ts'
 import { Button } from '../../../../ui/button.tsx'
@@ -23,6 +22,7 @@ import { ProblemNotice } from '../../../../ui/problem-notice.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
 import { TextField } from '../../../../ui/text-field.tsx'
 import { useShopClock } from '../../shop-clock.ts'
+import { promiseFault } from '../../write-up/promise-fault.ts'
 import { PromiseFields } from '../../write-up/promise-fields.tsx'
 import { comebackQuery } from '../comeback/comeback-query.ts'
 import { CoverForm } from '../comeback/cover-form.tsx'
@@ -204,11 +204,7 @@ export function BuildEstimate({ order, onIssued }: BuildEstimateProps) {
         whyNot={
           kept.length === 0
             ? 'Keep at least one line.'
-            : draft.readyAt !== '' && draft.readyOn === ''
-              ? writeUpFaults.promiseDay
-              : readyAt !== null && Date.parse(readyAt) < Date.now()
-                ? writeUpFaults.promisePast
-                : undefined
+            : promiseFault(draft.readyAt, draft.readyOn, readyAt !== null && Date.parse(readyAt) < Date.now())
         }
         onClick={issue}
       >

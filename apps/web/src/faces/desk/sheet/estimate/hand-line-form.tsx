@@ -1,7 +1,7 @@
 import { type HandLine, handBundle } from '@bayledger/reckoning/money/hand-bundles'
 import type { OfferedBundle } from '@bayledger/reckoning/money/offer'
 import type { PriceList } from '@bayledger/reckoning/money/price-list'
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { v7 } from 'uuid'
 import { money } from '../../../../lib/format.ts'
 import { Button } from '../../../../ui/button.tsx'
@@ -9,6 +9,7 @@ import { ChoiceGroup } from '../../../../ui/choice-group.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
 import { TextField } from '../../../../ui/text-field.tsx'
 import { centsTyped, quantityTyped } from './typed-amounts.ts'
+import { useFirstList } from './use-first-list.ts'
 
 type HandLineFormProps = { prices: PriceList; onAdd: (bundle: OfferedBundle) => void }
 
@@ -24,7 +25,7 @@ const ownWords = 'own'
 /** A line from the price book or in the advisor's own words; the customer decides on it by itself. */
 export function HandLineForm({ prices, onAdd }: HandLineFormProps) {
   const items = (prices.items ?? []).filter((item) => item.kind !== 'tire')
-  const form = useRef<HTMLDivElement>(null)
+  const { form, toFirst } = useFirstList()
   const [key, setKey] = useState<string | null>(null)
   const [kind, setKind] = useState<HandLine['kind'] | null>(null)
   const [words, setWords] = useState('')
@@ -73,7 +74,7 @@ export function HandLineForm({ prices, onAdd }: HandLineFormProps) {
     )
     choose(ownWords)
     setKey(null)
-    form.current?.querySelector('select')?.focus()
+    toFirst()
   }
   return (
     <div ref={form} className="stack">

@@ -3,12 +3,13 @@ import type { LineDiscount } from '@bayledger/reckoning/money/line-discounts'
 import { english } from '@bayledger/wording/en/english'
 import { lineWords } from '@bayledger/wording/estimate-lines'
 import { shownTitle } from '@bayledger/wording/shown-estimate'
-import { useRef, useState } from 'react'
+import { useState } from 'react'
 import { money } from '../../../../lib/format.ts'
 import { Button } from '../../../../ui/button.tsx'
 import { SelectField } from '../../../../ui/select-field.tsx'
 import { TextField } from '../../../../ui/text-field.tsx'
 import { centsTyped } from './typed-amounts.ts'
+import { useFirstList } from './use-first-list.ts'
 
 type LineDiscountFormProps = {
   bundles: readonly PricedBundle[]
@@ -18,7 +19,7 @@ type LineDiscountFormProps = {
 
 /** So much off one line, with the reason that the customer reads. Who may give how much is in the price book. */
 export function LineDiscountForm({ bundles, given, onChange }: LineDiscountFormProps) {
-  const form = useRef<HTMLDivElement>(null)
+  const { form, toFirst } = useFirstList()
   const [at, setAt] = useState<string | null>(null)
   const [off, setOff] = useState('')
   const [reason, setReason] = useState('')
@@ -40,7 +41,6 @@ export function LineDiscountForm({ bundles, given, onChange }: LineDiscountFormP
         : reason.trim() === ''
           ? 'Enter the reason.'
           : undefined
-  const toBegin = () => form.current?.querySelector('select')?.focus()
   const give = () => {
     if (chosen === undefined || cents === null) return
     const { bundleKey } = chosen.bundle
@@ -50,11 +50,11 @@ export function LineDiscountForm({ bundles, given, onChange }: LineDiscountFormP
     setAt(null)
     setOff('')
     setReason('')
-    toBegin()
+    toFirst()
   }
   const takeBack = () => {
     onChange([])
-    toBegin()
+    toFirst()
   }
   return (
     <div ref={form} className="stack">
